@@ -1,0 +1,45 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { satteri } from '@astrojs/markdown-satteri';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+import { basePath } from './tools/build/base-path.mjs';
+import { formulae, linksUnder } from './tools/build/markdown-plugins.mjs';
+
+const base = basePath();
+const themeAtStart = readFileSync(new URL('./src/device/theme-at-start.js', import.meta.url));
+
+export default defineConfig({
+  base,
+  ...(process.env.SITE ? { site: process.env.SITE } : {}),
+  outDir: process.env.OUT_DIR ?? 'dist',
+  trailingSlash: 'always',
+  build: { format: 'directory' },
+  devToolbar: { enabled: false },
+  integrations: [mdx(), preact()],
+  markdown: {
+    syntaxHighlight: false, // its colours are inline styles, which the policy forbids
+    processor: satteri({ features: { math: true }, mdastPlugins: [formulae, linksUnder(base)] }),
+  },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "img-src 'self' data:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "base-uri 'none'",
+        "form-action 'none'",
+        "object-src 'none'",
+      ],
+      scriptDirective: {
+        resources: ["'self'", "'wasm-unsafe-eval'"], // the search index is read by WebAssembly
+        hashes: [`sha256-${createHash('sha256').update(themeAtStart).digest('base64')}`],
+      },
+      styleDirective: { resources: ["'self'"] },
+    },
+  },
+});

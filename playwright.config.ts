@@ -1,0 +1,33 @@
+import { defineConfig } from '@playwright/test';
+import { findBrowser, launchFlags } from './tools/find-browser.mjs';
+
+const port = Number(process.env.TEST_PORT ?? 4421);
+const folder = process.env.OUT_DIR ?? 'dist';
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  outputDir: 'test-results',
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  forbidOnly: true,
+  reporter: [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${port}/`,
+    browserName: 'chromium',
+    launchOptions: { executablePath: findBrowser(), args: launchFlags },
+    locale: 'en-GB',
+  },
+  projects: [
+    { name: 'desktop', use: { viewport: { width: 1280, height: 800 } } },
+    {
+      name: 'phone',
+      use: { viewport: { width: 412, height: 839 }, deviceScaleFactor: 2.625, isMobile: true, hasTouch: true },
+    },
+  ],
+  webServer: {
+    command: `node tools/serve.mjs ${folder} --port ${port}`,
+    url: `http://127.0.0.1:${port}/`,
+    reuseExistingServer: false,
+  },
+});

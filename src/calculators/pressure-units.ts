@@ -1,0 +1,52 @@
+import { pressureUnits } from './pressure-unit-table.ts';
+import type { PressureUnit } from './pressure-unit.ts';
+
+/**
+ * The pressure unit that somebody typed, or null. Spelling is forgiven (case, spaces, dots, brackets, raised
+ * and lowered digits, ″ for inches and ′ for feet, a trailing “conventional”), meaning is not: `Mbar` and
+ * `MPa` begin with mega and `mPa` with milli, a thousand and more away from what gauges show.
+ */
+export function findPressureUnit(typed: string): PressureUnit | null {
+  if (/^\s*(?:M(?:pa|Pa|b|bar)|m(?:pa|Pa|PA))\s*$/u.test(typed)) return null;
+  return unitOfSpelling.get(spellingOf(typed)) ?? null;
+}
+
+/** Unit of an id that this package wrote; throws on any other, which is our own mistake. */
+export function pressureUnit(id: string): PressureUnit {
+  const unit = unitOfId.get(id);
+  if (unit === undefined) throw new Error(`no pressure unit “${id}”`);
+  return unit;
+}
+
+/** Pascals of so many of a unit. */
+export const pascalsOf = (value: number, unit: PressureUnit): number => value * unit.pascals;
+
+/** How many of a unit so many pascals are. */
+export const inUnit = (pascals: number, unit: PressureUnit): number => pascals / unit.pascals;
+
+/** A value in one unit as a value in another. */
+export const convertPressure = (value: number, from: PressureUnit, to: PressureUnit): number =>
+  from === to ? value : inUnit(pascalsOf(value, from), to);
+
+/** One form for all spellings of a unit. Compatibility normalisation turns ₂, ² and ㎩ into plain characters. */
+function spellingOf(typed: string): string {
+  return typed
+    .trim()
+    .replace(/^(?:["″“”]|''|′′|’’)/u, 'in')
+    .replace(/^['′’]/u, 'ft')
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s._()[\],^*·⋅°º-]/gu, '')
+    .replace(/(\d)deg(?=[cf]$)/u, '$1')
+    .replace(/(?<=[a-z0-9])conventional$/u, '');
+}
+
+const unitOfId = new Map(pressureUnits.map((unit) => [unit.id, unit]));
+
+const unitOfSpelling = new Map(
+  pressureUnits.flatMap((unit) =>
+    [unit.id, unit.symbol, unit.name, ...unit.aliases].map(
+      (spelling) => [spellingOf(spelling), unit] as const,
+    ),
+  ),
+);

@@ -1,0 +1,28 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { close, createIndex } from 'pagefind';
+
+// The search page has its own words and boxes, and every page is in English.
+const unused = /(^|\/)pagefind-(ui|modular-ui|component-ui|highlight)\.|\/?wasm\.unknown\./;
+
+function mustBeClean(errors) {
+  if (errors.length > 0) throw new Error(`The search index failed: ${errors.join('; ')}`);
+}
+
+/** The search index over the built pages. Any error fails the build; so does an index without pages. */
+export async function writeSearchIndex(folder) {
+  const { index, errors } = await createIndex({ keepIndexUrl: false, excludeSelectors: ['.unseen'] });
+  mustBeClean(errors);
+  const added = await index.addDirectory({ path: folder });
+  mustBeClean(added.errors);
+  if (added.page_count === 0) throw new Error('The search index found no page.');
+  const { files, errors: fileErrors } = await index.getFiles();
+  mustBeClean(fileErrors);
+  for (const { path, content } of files.filter((file) => !unused.test(file.path))) {
+    const target = join(folder, 'pagefind', path);
+    mkdirSync(dirname(target), { recursive: true });
+    writeFileSync(target, content);
+  }
+  await close();
+  return added.page_count;
+}
