@@ -22,7 +22,14 @@ export default defineConfig({
     { name: 'desktop', use: { viewport: { width: 1280, height: 800 } } },
     {
       name: 'phone',
-      use: { viewport: { width: 412, height: 839 }, deviceScaleFactor: 2.625, isMobile: true, hasTouch: true },
+      // These open windows of their own, of every size that they need.
+      testIgnore: /(offline|accessibility|layout)\.spec\.ts/,
+      use: {
+        viewport: { width: 412, height: 839 },
+        deviceScaleFactor: 2.625,
+        isMobile: true,
+        hasTouch: true,
+      },
     },
   ],
   webServer: {

@@ -16,7 +16,9 @@ export async function buildSite() {
   const pages = await writeSearchIndex(folder);
   writeCrawlerFiles(folder, base, process.env.SITE);
   const { version, files, megabytes } = writeWorker(folder, base);
-  console.log(`Built ${folder} at ${base}: ${pages} pages in the search index, ${files.length} files (${megabytes} MB) for use offline, version ${version}.`);
+  console.log(
+    `Built ${folder} at ${base}: ${pages} pages in the search index, ${files.length} files (${megabytes} MB) for use offline, version ${version}.`,
+  );
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await buildSite();

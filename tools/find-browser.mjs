@@ -1,6 +1,7 @@
 // A browser for the tests. Never skips: without one it names the cures and ends with an error.
 import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright';
 
 /** Quiet, and able to run as root in a container. */
@@ -66,7 +67,8 @@ function downloadPlaywrightsOwn() {
 export function findBrowser() {
   if (process.env.EVENDRAW_BROWSER) return process.env.EVENDRAW_BROWSER;
   const chosen = process.env.CHROME_PATH;
-  if (chosen && !runs(chosen)) console.error(`CHROME_PATH is ${chosen}, which does not run. Looking elsewhere.`);
+  if (chosen && !runs(chosen))
+    console.error(`CHROME_PATH is ${chosen}, which does not run. Looking elsewhere.`);
   const look = () => [chosen, ...usualPlaces, chromium.executablePath()].find(runs);
   let found = look();
   for (const fetch of [installDebianPackage, downloadPlaywrightsOwn]) {
@@ -81,3 +83,5 @@ export function findBrowser() {
   process.env.EVENDRAW_BROWSER = found;
   return found;
 }
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) console.log(findBrowser());

@@ -13,13 +13,19 @@ const wanted = createHash('sha256')
 
 if (!existsSync(stamp) || readFileSync(stamp, 'utf8') !== wanted) {
   console.log('Installing the packages that package-lock.json names.');
-  const npm = spawnSync('npm', ['ci', '--include=dev', '--include=optional', '--loglevel=error', '--no-audit', '--no-fund'], {
-    cwd: root,
-    stdio: 'inherit',
-    shell: process.platform === 'win32',
-  });
+  const npm = spawnSync(
+    'npm',
+    ['ci', '--include=dev', '--include=optional', '--loglevel=error', '--no-audit', '--no-fund'],
+    {
+      cwd: root,
+      stdio: 'inherit',
+      shell: process.platform === 'win32',
+    },
+  );
   if (npm.status !== 0) {
-    console.error('The packages could not be installed. The first time this needs a network; later runs do not.');
+    console.error(
+      'The packages could not be installed. The first time this needs a network; later runs do not.',
+    );
     process.exit(npm.status ?? 1);
   }
   writeFileSync(stamp, wanted);

@@ -124,5 +124,6 @@ if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) 
     ...(values.base && { base: values.base }),
   });
   console.log(`Serving ${address}`);
-  for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => void close().then(() => process.exit(0)));
+  for (const signal of ['SIGINT', 'SIGTERM'])
+    process.on(signal, () => void close().then(() => process.exit(0)));
 }

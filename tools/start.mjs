@@ -38,7 +38,11 @@ await buildSite();
 const base = basePath();
 const site = { folder: process.env.OUT_DIR ?? 'dist', base, host: options.host ? '0.0.0.0' : '127.0.0.1' };
 const { port } = await serveOnFreePort(site).catch((error) => {
-  console.error(error.code === 'EADDRINUSE' ? `Port ${process.env.PORT ?? usualPort} is taken. Free it, or set PORT to another.` : error.message);
+  console.error(
+    error.code === 'EADDRINUSE'
+      ? `Port ${process.env.PORT ?? usualPort} is taken. Free it, or set PORT to another.`
+      : error.message,
+  );
   process.exit(1);
 });
 if (options.host) sayWhereOthersFindIt(port, base);

@@ -22,7 +22,7 @@ export function isentropicFlowFunction(pressureRatio: number, gamma = heatCapaci
   if (!(pressureRatio >= 0 && pressureRatio <= 1)) throw new RangeError(`pressure ratio ${pressureRatio}`);
   const ratio = Math.max(pressureRatio, criticalPressureRatio(gamma));
   // r^(2/γ) (1 − r^((γ−1)/γ)): near r = 1 the difference of the two powers would lose digits.
-  const difference = -(ratio ** (2 / gamma)) * Math.expm1(((gamma - 1) / gamma) * Math.log(ratio));
+  const difference = ratio ** (2 / gamma) * (0 - Math.expm1(((gamma - 1) / gamma) * Math.log(ratio)));
   return Math.sqrt(((2 * gamma) / (gamma - 1)) * difference);
 }
 

@@ -22,7 +22,7 @@ export function continuedFraction(
     forward = denominator + numerator / forward || tiny;
     const change = forward * backward;
     value *= change;
-    if (Math.abs(change - 1) < 1e-16) return value;
+    if (Math.abs(change - 1) <= Number.EPSILON) return value;
   }
   throw new Error('A continued fraction did not settle.');
 }

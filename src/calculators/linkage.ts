@@ -15,6 +15,13 @@ export const generations = [
 
 export type Generation = (typeof generations)[number];
 
+/**
+ * Whether all adjusters may be turned by the same amount, which the stops or the idle-speed screw take
+ * back: so where every carburettor has one and none is matched to a carburettor without.
+ */
+export const hasFreeCommonMove = (generation: Generation): boolean =>
+  generation === 'separate-cables' || generation === 'all-adjustable';
+
 export type LinkageOptions = {
   /** The carburettor, counted from 1, that has no balance screw. */
   readonly fixed?: number;

@@ -53,3 +53,6 @@ export function parseQuantity<Unit>(
  */
 export const settleComma = (typed: string, meant: 'grouped' | 'decimal'): string =>
   typed.replace(',', meant === 'grouped' ? '' : '.');
+
+/** The number part of what was typed, without its unit: `9 1/2` of `9 1/2 inHg`. */
+export const withoutUnit = (typed: string): string => (numberPart.exec(typed.trim())?.[0] ?? '').trim();

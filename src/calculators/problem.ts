@@ -67,5 +67,11 @@ export type Problem =
   | { readonly kind: 'newer-version'; readonly field: string; readonly value: number; readonly limit: Limit }
   | { readonly kind: 'no-screws' }
   | { readonly kind: 'no-readings'; readonly field?: string }
+  | {
+      readonly kind: 'too-few-readings';
+      readonly field: string;
+      readonly value: number;
+      readonly limit: Limit;
+    }
   | { readonly kind: 'fixed-needed' }
   | { readonly kind: 'groups-needed'; readonly value: number };

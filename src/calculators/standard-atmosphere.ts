@@ -1,4 +1,5 @@
 import { checkNumber } from './check-number.ts';
+import { standardAtmospherePa, standardGravity } from './exact-definitions.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
 
@@ -16,9 +17,7 @@ const gasConstants = {
 
 export type AtmosphereStandard = keyof typeof gasConstants;
 
-const gravity = 9.80665;
 const earthRadiusM = 6_356_766;
-const seaLevelPressurePa = 101_325;
 const seaLevelTemperatureK = 288.15;
 
 /** Base of each layer in geopotential metres, and how the temperature changes above it in K/m. */
@@ -81,7 +80,7 @@ export function pressureAltitude(
   const base = basesOf(standard).findLast(({ pressurePa: basePa }) => pressurePa <= basePa);
   const { geopotentialM: from, temperatureK, pressurePa: fromPa, lapse } = base ?? seaLevel(standard);
   const ratio = pressurePa / fromPa;
-  const perMetre = gravity / gasConstants[standard];
+  const perMetre = standardGravity / gasConstants[standard];
   const geopotentialM =
     lapse === 0
       ? from - (Math.log(ratio) * temperatureK) / perMetre
@@ -91,7 +90,7 @@ export function pressureAltitude(
 
 /** Exponent of pressure over temperature in the lowest layer, g/(R L): 5.2559. */
 export const barometricExponent = (standard: AtmosphereStandard = 'us-1976'): number =>
-  gravity / (gasConstants[standard] * -layers[0][1]);
+  standardGravity / (gasConstants[standard] * -layers[0][1]);
 
 /** Geopotential height of a geometric one, both in metres (U.S. Standard Atmosphere 1976, eq. 18). */
 export const geopotentialFromGeometric = (geometricM: number): number =>
@@ -117,7 +116,7 @@ function basesOf(standard: AtmosphereStandard): readonly [Base, ...Base[]] {
       geopotentialM: layers[0][0],
       lapse: layers[0][1],
       temperatureK: seaLevelTemperatureK,
-      pressurePa: seaLevelPressurePa,
+      pressurePa: standardAtmospherePa,
     },
   ];
   let below: Base = bases[0];
@@ -137,7 +136,7 @@ const airAt = (geopotentialM: number, standard: AtmosphereStandard) => {
 function airAbove(base: Base, geopotentialM: number, standard: AtmosphereStandard) {
   const rise = geopotentialM - base.geopotentialM;
   const temperatureK = base.temperatureK + base.lapse * rise;
-  const perMetre = gravity / gasConstants[standard];
+  const perMetre = standardGravity / gasConstants[standard];
   const logRatio =
     base.lapse === 0
       ? (-perMetre * rise) / base.temperatureK

@@ -20,7 +20,8 @@ const normalConstant = (degreesOfFreedom: number): number =>
   degreesOfFreedom === Infinity ? 1 : gammaRatio(degreesOfFreedom / 2) / Math.sqrt(degreesOfFreedom / 2);
 
 export const nearlyNormalTail = (z: number, degreesOfFreedom: number): number =>
-  sumOfMoments(normalTail(z), z * normalDensity(z), z, degreesOfFreedom);
+  // Below 1e-320 from here on, where the powers of z would overflow against it.
+  z > 39 ? 0 : sumOfMoments(normalTail(z), z * normalDensity(z), z, degreesOfFreedom);
 
 export const nearlyNormalCentre = (z: number, degreesOfFreedom: number): number =>
   sumOfMoments(normalCentre(z), -z * normalDensity(z), z, degreesOfFreedom);

@@ -54,7 +54,12 @@ async function watch(
   };
 
   // Another window asked for the new version: this page goes on as it is, and may load it when it likes.
-  if (container.controller) container.addEventListener('controllerchange', () => offerReload(() => location.reload()));
+  // The first worker of all takes over too, but from nobody.
+  let isControlled = container.controller !== null;
+  container.addEventListener('controllerchange', () => {
+    if (isControlled) offerReload(() => location.reload());
+    isControlled = true;
+  });
   registration.addEventListener('updatefound', () => {
     if (registration.installing) follow(registration.installing);
   });

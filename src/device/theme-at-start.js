@@ -6,7 +6,11 @@
     if (forced) document.documentElement.dataset.theme = choice;
     else delete document.documentElement.dataset.theme;
     for (const meta of document.querySelectorAll('meta[name="theme-color"]'))
-      meta.media = forced ? (meta.dataset.scheme === choice ? 'all' : 'not all') : `(prefers-color-scheme: ${meta.dataset.scheme})`;
+      meta.media = forced
+        ? meta.dataset.scheme === choice
+          ? 'all'
+          : 'not all'
+        : `(prefers-color-scheme: ${meta.dataset.scheme})`;
   };
   try {
     show(localStorage.getItem(key));

@@ -103,7 +103,12 @@ const threadTravel: LineFigure = {
   circles: [],
   callouts: [
     { letter: 'A', x: 114, y: 24, words: 'thread that can still go in: turns left one way' },
-    { letter: 'B', x: 313, y: 24, words: 'thread that can still come out before the screw leaves the lug: turns left the other way' },
+    {
+      letter: 'B',
+      x: 313,
+      y: 24,
+      words: 'thread that can still come out before the screw leaves the lug: turns left the other way',
+    },
     { letter: 'C', x: 183, y: 146, words: 'lock nut' },
     { letter: 'D', x: 217, y: 36, words: 'tapped lug; dashed: the thread that holds the screw' },
   ],

@@ -96,9 +96,19 @@ const allAdjustable: LineFigure = {
   callouts: [
     { letter: 'A', x: 208, y: 19, words: 'the one cable, on the pulley of the shaft' },
     { letter: 'B', x: 264, y: 26, words: 'shaft: it moves all four slides by the same amount' },
-    { letter: 'C', x: 342, y: 95, words: 'adjuster and lock nut, one on every carburettor: moves this slide alone' },
+    {
+      letter: 'C',
+      x: 342,
+      y: 95,
+      words: 'adjuster and lock nut, one on every carburettor: moves this slide alone',
+    },
     { letter: 'D', x: 151, y: 112, words: 'idle-speed screw: moves all four together' },
-    { letter: 'E', x: 349, y: 164, words: 'slide; dashed: the level of the two that are closest, here 2 and 3' },
+    {
+      letter: 'E',
+      x: 349,
+      y: 164,
+      words: 'slide; dashed: the level of the two that are closest, here 2 and 3',
+    },
   ],
   labels: numbered(gangedX, 239),
 };
@@ -116,7 +126,12 @@ const fixedReference: LineFigure = {
   ],
   circles: fixedCircles,
   callouts: [
-    { letter: 'A', x: 90, y: 119, words: 'plain link: this carburettor has no adjuster, so it is the reference' },
+    {
+      letter: 'A',
+      x: 90,
+      y: 119,
+      words: 'plain link: this carburettor has no adjuster, so it is the reference',
+    },
     { letter: 'B', x: 342, y: 95, words: 'adjuster and lock nut: brings this slide to the reference' },
     { letter: 'C', x: 151, y: 112, words: 'idle-speed screw: moves all four, the reference with them' },
     { letter: 'D', x: 2, y: 205, words: 'dashed: the level of the reference' },
@@ -181,9 +196,13 @@ const bodyX = [78, 238] as const;
 /** A throttle body in section, air from above: plate on its spindle, bypass on the right, taper screw in it. */
 const throttleBody = (x: number, taperY: number): FigurePath[] => [
   { d: `M${x - 32} 24V226` },
-  { d: `M${x + 32} 24V80H${x + 54}M${x + 64} 80H${x + 68}V114L${x + 63} 120L${x + 68} 126V188H${x + 32}V226` },
+  {
+    d: `M${x + 32} 24V80H${x + 54}M${x + 64} 80H${x + 68}V114L${x + 63} 120L${x + 68} 126V188H${x + 32}V226`,
+  },
   { d: `M${x + 32} 172H${x + 50}V126L${x + 55} 120L${x + 50} 114V96H${x + 32}Z` },
-  { d: `M${x - 6} 131L${x - 31} 138L${x - 30} 143L${x - 5} 136M${x + 5} 128L${x + 30} 121L${x + 31} 126L${x + 6} 133` },
+  {
+    d: `M${x - 6} 131L${x - 31} 138L${x - 30} 143L${x - 5} 136M${x + 5} 128L${x + 30} 121L${x + 31} 126L${x + 6} 133`,
+  },
   { d: `M${x + 54} 44V${taperY}L${x + 59} ${taperY + 28}L${x + 64} ${taperY}V44` },
   { d: box(x + 50, 34, x + 68, 44) },
   { d: `M${x + 59} 34V39`, detail: true },
@@ -206,7 +225,12 @@ const bypassScrews: LineFigure = {
     { letter: 'A', x: 162, y: 38, words: 'bypass screw of 1, seated: often the one to leave alone' },
     { letter: 'B', x: 322, y: 38, words: 'bypass screw of 2, partly open' },
     { letter: 'C', x: 322, y: 185, words: 'bypass: air that goes round the plate' },
-    { letter: 'D', x: 325, y: 119, words: 'one spindle: the plates move together and stay as the factory set them' },
+    {
+      letter: 'D',
+      x: 325,
+      y: 119,
+      words: 'one spindle: the plates move together and stay as the factory set them',
+    },
   ],
   labels: numbered(bodyX, 239),
 };

@@ -15,7 +15,8 @@ export const GET: APIRoute = () =>
     id: siteAddress('/'),
     name: 'Evendraw: balance carburettors with one gauge',
     short_name: 'Evendraw',
-    description: 'Says which screw to turn next, which way and how far, from the readings of one vacuum gauge.',
+    description:
+      'Says which screw to turn next, which way and how far, from the readings of one vacuum gauge.',
     lang: 'en-GB',
     dir: 'ltr',
     start_url: siteAddress('/'),

@@ -67,8 +67,7 @@ export class TestEngine {
   turn(screw: number, turns: number): number {
     const left = this.leftToTurn[screw - 1] ?? null;
     const made = left ? Math.min(Math.max(turns, -left.closing), left.opening) : turns;
-    if (left)
-      this.leftToTurn[screw - 1] = { closing: left.closing + made, opening: left.opening - made };
+    if (left) this.leftToTurn[screw - 1] = { closing: left.closing + made, opening: left.opening - made };
     this.turned[screw - 1]! += made;
     this.shifts[screw - 1]! += this.random.normal(this.description.lockShiftTurns);
     this.commonShift += this.random.normal(this.description.commonShiftTurns);
@@ -108,7 +107,8 @@ export class TestEngine {
   private depressionsAt(rpm: number): readonly number[] {
     const { ambientPa, meanDepressionPa, targetRpm, warmUpPaPerMinute } = this.description;
     const warming = warmUpPaPerMinute * this.minutes;
-    const ratioNeeded = (1 - (meanDepressionPa + warming) / ambientPa) * (frictionBar(rpm) / frictionBar(targetRpm));
+    const ratioNeeded =
+      (1 - (meanDepressionPa + warming) / ambientPa) * (frictionBar(rpm) / frictionBar(targetRpm));
     const lifts = this.lifts();
     const speed = rpm / targetRpm;
     const ratiosWith = (hand: number): number[] =>
@@ -139,7 +139,9 @@ const kappa = 1.4;
 /** Flow per area over that at the ambient state, relative to its choked value. */
 const flowPerArea = (ratio: number): number => {
   const throat = Math.max(ratio, (2 / (kappa + 1)) ** (kappa / (kappa - 1)));
-  return throat ** (1 / kappa) * Math.sqrt(((2 * kappa) / (kappa - 1)) * (1 - throat ** ((kappa - 1) / kappa)));
+  return (
+    throat ** (1 / kappa) * Math.sqrt(((2 * kappa) / (kappa - 1)) * (1 - throat ** ((kappa - 1) / kappa)))
+  );
 };
 
 /** The area, relative, that keeps a cylinder at a pressure ratio. */

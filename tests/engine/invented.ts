@@ -25,7 +25,10 @@ export const inventedEngine = (given: Case, random: Random): TestEngine => {
     linkage: given.linkage,
     meanDepressionPa: random.uniform(230, 340) * mmHg,
     effectPaPerTurn: 140 * mmHg * Math.exp(random.uniform(Math.log(low), Math.log(high))),
-    screwFactors: Array.from({ length: screws }, () => 1 + random.uniform(-1, 1) * (given.screwSpread ?? 0.1)),
+    screwFactors: Array.from(
+      { length: screws },
+      () => 1 + random.uniform(-1, 1) * (given.screwSpread ?? 0.1),
+    ),
     turnsToLevel: Array.from({ length: screws }, () => random.uniform(-1, 1)),
     gauge: { resolutionPa: 5 * mmHg, flutterPa: 3 * mmHg },
     speedErrorRpm: 15,

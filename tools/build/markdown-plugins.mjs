@@ -18,14 +18,12 @@ export function linksUnder(base) {
   const prefixUrl = (node, context) => {
     if (isOurs(node.url)) context.setProperty(node, 'url', prefixed(node.url));
   };
-  const prefixAttribute = (node, context) => {
-    const attributes = node.attributes?.map((attribute) =>
-      ['href', 'src'].includes(attribute.name) && isOurs(attribute.value)
-        ? { ...attribute, value: prefixed(attribute.value) }
-        : attribute,
-    );
-    if (/^[a-z]/.test(node.name ?? '') && attributes?.some((attribute, i) => attribute !== node.attributes[i]))
-      context.setProperty(node, 'attributes', attributes);
+  const isLink = (attribute) => ['href', 'src'].includes(attribute.name) && isOurs(attribute.value);
+  const prefixAttribute = (node) => {
+    const { type, name, attributes, children } = node;
+    if (!/^[a-z]/.test(name ?? '') || !attributes.some(isLink)) return undefined;
+    const prefix = (one) => (isLink(one) ? { ...one, value: prefixed(one.value) } : one);
+    return { type, name, attributes: attributes.map(prefix), children };
   };
   return {
     name: 'links-under-base',

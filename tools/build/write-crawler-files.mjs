@@ -8,12 +8,21 @@ export function writeCrawlerFiles(folder, base, site) {
   if (site) {
     const addresses = listFiles(folder)
       .filter((file) => file.endsWith('index.html'))
-      .filter((file) => !readFileSync(join(folder, file), 'utf8').includes('<meta name="robots" content="noindex">'))
+      .filter(
+        (file) =>
+          !readFileSync(join(folder, file), 'utf8').includes('<meta name="robots" content="noindex">'),
+      )
       .map((file) => new URL(base + file.replace(/index\.html$/, ''), site).href);
     const urls = addresses.map((address) => `  <url><loc>${address.replaceAll('&', '&amp;')}</loc></url>`);
     writeFileSync(
       join(folder, 'sitemap.xml'),
-      ['<?xml version="1.0" encoding="UTF-8"?>', '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">', ...urls, '</urlset>', ''].join('\n'),
+      [
+        '<?xml version="1.0" encoding="UTF-8"?>',
+        '<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">',
+        ...urls,
+        '</urlset>',
+        '',
+      ].join('\n'),
     );
     lines.push(`Sitemap: ${new URL(`${base}sitemap.xml`, site).href}`);
   }

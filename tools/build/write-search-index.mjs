@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 
@@ -15,7 +15,7 @@ export async function writeSearchIndex(folder) {
   mustBeClean(errors);
   const added = await index.addDirectory({ path: folder });
   mustBeClean(added.errors);
-  if (added.page_count === 0) throw new Error('The search index found no page.');
+  if (added.page_count === 0) throw new Error('The search index was given no page.');
   const { files, errors: fileErrors } = await index.getFiles();
   mustBeClean(fileErrors);
   for (const { path, content } of files.filter((file) => !unused.test(file.path))) {
@@ -24,5 +24,9 @@ export async function writeSearchIndex(folder) {
     writeFileSync(target, content);
   }
   await close();
-  return added.page_count;
+  // What was read is not what was indexed: pages without data-pagefind-body are left out.
+  const entry = JSON.parse(readFileSync(join(folder, 'pagefind', 'pagefind-entry.json'), 'utf8'));
+  const pages = Object.values(entry.languages).reduce((sum, language) => sum + language.page_count, 0);
+  if (pages === 0) throw new Error('The search index holds no page.');
+  return pages;
 }

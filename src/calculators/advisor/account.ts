@@ -82,7 +82,11 @@ export const accountOf = (setUp: SetUp, events: readonly SessionEvent[]): Accoun
   return { engine, belief, widening, visits, everRead, setAsidePa, readSinceTurn, lastTurn, turnsLeft };
 };
 
-const minutesBefore = (minute: number | undefined, clockMinute: number | undefined, index: number): number => {
+const minutesBefore = (
+  minute: number | undefined,
+  clockMinute: number | undefined,
+  index: number,
+): number => {
   if (index === 0) return 0;
   if (minute === undefined || clockMinute === undefined) return margins.minutesBetweenEvents;
   return Math.max(0, minute - clockMinute);

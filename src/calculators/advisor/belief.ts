@@ -137,7 +137,12 @@ export type Expectation = {
   readonly variancePa2: number;
 };
 
-export const expectReading = (engine: Engine, belief: Belief, carburettor: number, rpm?: number): Expectation => {
+export const expectReading = (
+  engine: Engine,
+  belief: Belief,
+  carburettor: number,
+  rpm?: number,
+): Expectation => {
   const speedErrorRpm = rpm === undefined || engine.targetRpm === undefined ? 0 : rpm - engine.targetRpm;
   const speed = speedEffectAt(engine);
   const column = belief.covariance.map((row) => row[carburettor]! + speedErrorRpm * row[speed]!);
@@ -199,6 +204,10 @@ const identity = (size: number): number[][] => {
   return matrix;
 };
 
-const addToDepressions = (covariance: number[][], n: number, amount: (i: number, j: number) => number): void => {
+const addToDepressions = (
+  covariance: number[][],
+  n: number,
+  amount: (i: number, j: number) => number,
+): void => {
   for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) covariance[i]![j]! += amount(i, j);
 };

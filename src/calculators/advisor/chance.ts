@@ -7,7 +7,12 @@ export type Chance = { readonly within: number; readonly spreadPa: number };
  * The chance that highest less lowest depression lies within the tolerance, and the mean of highest less lowest,
  * for depressions with a mean and a covariance, over the fixed normal vectors.
  */
-export const chanceOf = (mean: readonly number[], covariance: Matrix, widening: number, tolerancePa: number): Chance => {
+export const chanceOf = (
+  mean: readonly number[],
+  covariance: Matrix,
+  widening: number,
+  tolerancePa: number,
+): Chance => {
   const n = mean.length;
   const factor = choleskyFactor(covariance);
   const scale = Math.sqrt(widening);

@@ -21,7 +21,8 @@ export const times = (a: Matrix, b: Matrix): number[][] => {
 };
 
 /** F P Fᵀ, made exactly symmetric. */
-export const carryCovariance = (f: Matrix, p: Matrix): number[][] => symmetric(times(times(f, p), transpose(f)));
+export const carryCovariance = (f: Matrix, p: Matrix): number[][] =>
+  symmetric(times(times(f, p), transpose(f)));
 
 export const symmetric = (a: Matrix): number[][] =>
   a.map((row, i) => row.map((value, j) => (value + a[j]![i]!) / 2));

@@ -34,7 +34,8 @@ const ratioOverFlowSlope = (ratio: number): number => {
   const flow = flowFunction(ratio);
   if (ratio <= criticalRatio) return 1 / flow;
   const flowSlope =
-    (7 * (lowExponent * ratio ** (lowExponent - 1) - highExponent * ratio ** (highExponent - 1))) / (2 * flow);
+    (7 * (lowExponent * ratio ** (lowExponent - 1) - highExponent * ratio ** (highExponent - 1))) /
+    (2 * flow);
   return 1 / flow - (ratio * flowSlope) / (flow * flow);
 };
 

@@ -1,0 +1,118 @@
+import { accountOf } from './advisor/account.ts';
+import { afterTurn, depressionsOf } from './advisor/belief.ts';
+import { defaults } from './advisor/priors.ts';
+import { benchDefaults } from './bench-defaults.ts';
+import type { BenchSetUp } from './bench-set-up.ts';
+import { nextStep } from './next-step.ts';
+import type { NextStep, ReadReason, SessionEvent, SetUp, Step } from './protocol.ts';
+import { succeed, type Result } from './result.ts';
+import { signOffRound, type SignOffRound } from './sign-off-round.ts';
+import { answerToTurn, type WrongWay } from './wrong-way.ts';
+
+/** A step at the bench: those of the advice, and those of the sign-off round. */
+export type BenchStep =
+  | {
+      readonly kind: 'read';
+      readonly carburettor: number;
+      readonly reason: ReadReason | 'sign-off' | 'sign-off-again';
+    }
+  | (Extract<Step, { kind: 'turn' }> & {
+      /** A first small turn of a screw whose direction is not known. */
+      readonly trial: boolean;
+    })
+  | { readonly kind: 'done' }
+  | { readonly kind: 'sign-off' }
+  | Extract<Step, { kind: 'stop' }>;
+
+export type Bench = {
+  readonly step: BenchStep;
+  readonly estimate: NextStep['estimate'];
+  /** Where every carburettor stood before the last turn. */
+  readonly beforeTurnPa: readonly number[] | null;
+  /** A reading that waits for a second, and what was expected instead. */
+  readonly doubtful: { readonly readPa: number; readonly expectedPa: number } | null;
+  readonly wrongWay: WrongWay | null;
+  readonly round: SignOffRound | null;
+  /** The chance at which the set counts as balanced. */
+  readonly confidence: number;
+};
+
+/**
+ * Everything that the bench shows after these events: the next step, the estimates, what does not fit, and how far the
+ * sign-off round has come. `fromEvent` is where that round began, or null. Problems: those of `nextStep`.
+ */
+export const computeBench = (
+  setUp: BenchSetUp,
+  events: readonly SessionEvent[],
+  fromEvent: number | null,
+): Result<Bench> => {
+  const next = nextStep(setUp, events);
+  if (!next.ok) return next;
+  const { step, estimate } = next.value;
+  const lastTurn = events.findLastIndex((event) => event.kind === 'turn');
+  const answer = answerToTurn(setUp, events);
+  const round = fromEvent === null ? null : signOffRound(setUp, events, fromEvent);
+  return succeed({
+    step: withRound(withTrial(setUp, events, step), round),
+    estimate,
+    beforeTurnPa: lastTurn < 0 ? null : estimatesOf(setUp, events.slice(0, lastTurn)),
+    doubtful:
+      step.kind === 'read' && step.reason === 'doubtful' ? doubtOf(setUp, events, step.carburettor) : null,
+    wrongWay: answer.kind === 'wrong-way' ? answer.wrongWay : null,
+    round,
+    confidence: setUp.confidence ?? defaults.confidence,
+  });
+};
+
+/** What every carburettor is expected to show after an amount that the person chose; as `nextStep` for its own. */
+export const expectedAfterTurn = (
+  setUp: SetUp,
+  events: readonly SessionEvent[],
+  screw: number,
+  turns: number,
+): readonly number[] => {
+  const { engine, belief } = accountOf(setUp, events);
+  return depressionsOf(engine, afterTurn(engine, belief, screw - 1, turns));
+};
+
+/** The carburettor that a screw moves most, the first among equals: the one to read after its turn. Counts from 1. */
+export const mostMovedCarburettor = (setUp: SetUp, screw: number): number => {
+  const shares = (setUp.screws[screw - 1]?.moves ?? []).map(Math.abs);
+  return shares.indexOf(Math.max(...shares)) + 1;
+};
+
+const estimatesOf = (setUp: SetUp, events: readonly SessionEvent[]): readonly number[] => {
+  const { engine, belief } = accountOf(setUp, events);
+  return depressionsOf(engine, belief);
+};
+
+const doubtOf = (setUp: SetUp, events: readonly SessionEvent[], carburettor: number): Bench['doubtful'] => {
+  const account = accountOf(setUp, events);
+  const readPa = account.setAsidePa[carburettor - 1];
+  const expectedPa = depressionsOf(account.engine, account.belief)[carburettor - 1];
+  return readPa == null || expectedPa === undefined ? null : { readPa, expectedPa };
+};
+
+/** A screw whose direction is not known is first turned a little. */
+const withTrial = (setUp: BenchSetUp, events: readonly SessionEvent[], step: Step): BenchStep => {
+  if (step.kind !== 'turn') return step;
+  if (setUp.opens[step.screw - 1] !== 'unknown') return { ...step, trial: false };
+  const most = benchDefaults.trialTurns;
+  const turns = Math.min(Math.max(step.turns, -most), most);
+  return {
+    ...step,
+    turns,
+    expectedDepressionPa: expectedAfterTurn(setUp, events, step.screw, turns),
+    trial: true,
+  };
+};
+
+/** In a sign-off round the advice waits until every carburettor has been read; a doubtful reading goes first. */
+const withRound = (step: BenchStep, round: SignOffRound | null): BenchStep => {
+  if (!round || round.kind === 'broken' || (step.kind === 'read' && step.reason === 'doubtful')) return step;
+  if (round.kind === 'under-way') return { kind: 'read', carburettor: round.carburettor, reason: 'sign-off' };
+  if (step.kind !== 'done') return step;
+  return round.within
+    ? { kind: 'sign-off' }
+    : { kind: 'read', carburettor: round.furthest, reason: 'sign-off-again' };
+};

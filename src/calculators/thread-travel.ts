@@ -1,0 +1,77 @@
+import type { Generation } from './linkage.ts';
+import type { TurnsLeft } from './protocol.ts';
+
+/** Thread that shows, in millimetres, on the side that is used up by closing and by opening. */
+export type ThreadShowing = { readonly closingMm: number; readonly openingMm: number };
+
+export type AdjusterThread = {
+  readonly showing: ThreadShowing;
+  /** Positive opens; default 0. */
+  readonly plannedTurns?: number;
+};
+
+export type IdleScrew = {
+  readonly pitchMm: number;
+  readonly showing: ThreadShowing;
+  /**
+   * Turns of the idle-speed screw that move all throttles as far as one turn of every adjuster. Default:
+   * the ratio of the leads, which is right where both screws act on levers of the same length.
+   */
+  readonly turnsPerAdjusterTurn?: number;
+};
+
+export type ThreadTravel = {
+  readonly generation: Generation;
+  /** From a table of threads, or measured over several turns. */
+  readonly pitchMm: number;
+  /** Threads side by side on one screw; default 1. */
+  readonly starts?: number;
+  /** Length of thread now engaged in what holds the adjuster. Left out: none of it may be given up. */
+  readonly engagementMm?: number;
+  /** Length of engagement that must remain. Left out: all of it. */
+  readonly minimumEngagementMm?: number;
+  /** The way on which the adjuster comes out of its thread. */
+  readonly unscrewsWhen: 'closing' | 'opening';
+  readonly adjusters: readonly AdjusterThread[];
+  readonly idleScrew?: IdleScrew;
+};
+
+export type AdjusterBudget = {
+  readonly adjuster: number;
+  readonly turnsLeft: TurnsLeft;
+  /** The turns planned, positive opens. */
+  readonly turns: number;
+  readonly travelMm: number;
+  /** Turns left after them; negative where they do not fit. */
+  readonly afterwards: TurnsLeft;
+};
+
+export type RunningOut = {
+  readonly adjuster: number;
+  readonly side: 'closing' | 'opening';
+  /** Negative: so many turns are missing. */
+  readonly turnsLeft: number;
+};
+
+export type CommonMove = {
+  /** Added to every adjuster; positive opens. */
+  readonly turns: number;
+  readonly adjusters: readonly AdjusterBudget[];
+  readonly leastLeftTurns: number;
+  readonly fits: boolean;
+  /** What undoes the change of speed; positive opens. */
+  readonly idleScrewTurns: number;
+  /** Null where the idle-speed screw's thread is not told; negative where it is too short. */
+  readonly idleScrewAfterwards: TurnsLeft | null;
+};
+
+export type ThreadTravelBudget = {
+  readonly travelPerTurnMm: number;
+  /** The engagement is already below the minimum. */
+  readonly engagementShort: boolean;
+  readonly adjusters: readonly AdjusterBudget[];
+  readonly runsOutFirst: RunningOut;
+  readonly fits: boolean;
+  /** Null for sets whose adjusters have no free common move. */
+  readonly commonMove: CommonMove | null;
+};

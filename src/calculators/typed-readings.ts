@@ -1,0 +1,45 @@
+import { parseReading } from './bench-reading.ts';
+import type { SetUp } from './protocol.ts';
+import { fail, succeed, type Result } from './result.ts';
+
+export type TypedReading = {
+  readonly carburettor: number;
+  readonly typed: string;
+  readonly depressionPa: number;
+};
+
+/** Most readings that are taken over at once: eight of each of eight carburettors. */
+const mostReadings = 64;
+
+/**
+ * Readings that somebody has already: `212; 248; 251; 187`, or with their carburettors, `1: 212, 4: 187`. Parted by
+ * semicolons, line ends, or commas before a space; so a decimal comma stays one. Without a label they count on from the one
+ * before. Problems: those of `parseReading`; `index` for a carburettor that the set does not have; `too-long`.
+ */
+export const parseReadings = (
+  typed: string,
+  unitId: string,
+  setUp: SetUp,
+): Result<readonly TypedReading[]> => {
+  const parts = typed.split(/[;\n]|,\s+/u).filter((part) => part.trim() !== '');
+  if (parts.length > mostReadings)
+    return fail({ kind: 'too-long', field: 'readings', value: parts.length, limit: { max: mostReadings } });
+  const readings: TypedReading[] = [];
+  let carburettor = 0;
+  for (const part of parts) {
+    const labelled = /^\s*(\d+)\s*:\s*(.*)$/su.exec(part);
+    carburettor = labelled ? Number(labelled[1]) : carburettor + 1;
+    if (carburettor < 1 || carburettor > setUp.carburettors)
+      return fail({
+        kind: 'index',
+        field: 'readings',
+        value: carburettor,
+        limit: { min: 1, max: setUp.carburettors },
+      });
+    const text = (labelled?.[2] ?? part).trim();
+    const reading = parseReading(text, unitId, setUp);
+    if (!reading.ok) return reading;
+    readings.push({ carburettor, typed: text, depressionPa: reading.value });
+  }
+  return succeed(readings);
+};

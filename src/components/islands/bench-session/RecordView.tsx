@@ -1,0 +1,171 @@
+import { useEffect, useState } from 'preact/hooks';
+import {
+  computeBench,
+  describeProblem,
+  formatChance,
+  formatFixed,
+  pressureUnit,
+} from '../../../calculators/index.ts';
+import type { StoredSession } from '../../../device/session-store.ts';
+import { stripMarks } from '../../../drawing/strip-marks.ts';
+import { SavedLine } from './SavedLine.tsx';
+import { StripPlot } from './StripPlot.tsx';
+import type { BenchActions, BenchState } from './use-bench.ts';
+import {
+  dateWords,
+  eventWords,
+  figure,
+  figureWithUnit,
+  generationWords,
+  verdictWords,
+  type Figures,
+  type Mark,
+} from './words.ts';
+
+/** A session that has ended: its result, its name and notes, and everything that was done. */
+export function RecordView({
+  session,
+  state,
+  actions,
+  mark,
+  onSaveFile,
+  onAgain,
+  onLeave,
+}: {
+  session: StoredSession;
+  state: BenchState;
+  actions: BenchActions;
+  mark: Mark;
+  onSaveFile: () => void;
+  onAgain: () => void;
+  onLeave: () => void;
+}) {
+  const { head, events } = session;
+  const setUp = head.setUp;
+  const figures: Figures = { unit: head.unit, setUp, mark };
+  const [name, setName] = useState(head.name);
+  const [notes, setNotes] = useState(head.notes);
+  const [deleting, setDeleting] = useState(false);
+  useEffect(() => document.getElementById('record-title')?.focus(), []);
+  const computed = computeBench(setUp, events, head.signOff?.fromEvent ?? null);
+  if (!computed.ok) return <p class="errors">{describeProblem(computed.problem)}</p>;
+  const bench = computed.value;
+  const { estimate, round } = bench;
+
+  return (
+    <div class="flow record-view">
+      <h1 id="record-title" tabIndex={-1}>
+        Record of a bench session
+      </h1>
+      <p class="text">
+        {dateWords(head.startedAt)} · {setUp.carburettors} carburettors ·{' '}
+        {generationWords[head.generation].toLowerCase()} · depression in {pressureUnit(head.unit).symbol}
+        {setUp.targetRpm === undefined ? '' : ` at ${formatFixed(setUp.targetRpm, 0)} rpm`}
+      </p>
+      <p class="hold">
+        {head.signOff?.verdict === 'within'
+          ? `Signed off: within ${figureWithUnit(setUp.tolerancePa, figures)}${round?.kind === 'complete' ? `, highest less lowest ${figureWithUnit(round.spreadPa, figures)} in the sign-off round` : ''}. ${formatChance(estimate.chanceWithin)} sure.`
+          : `Not signed off as within ${figureWithUnit(setUp.tolerancePa, figures)}: ${head.signOff ? verdictWords[head.signOff.verdict] : 'open'}. Chance ${formatChance(estimate.chanceWithin)}.`}
+      </p>
+      <div class="question">
+        <label for="record-name">Engine, as you call it</label>
+        <p>
+          <input
+            id="record-name"
+            class="write long"
+            autocomplete="off"
+            value={name}
+            onInput={(event) => setName(event.currentTarget.value.slice(0, 200))}
+            onChange={() => actions.changeHead({ name: name.trim() })}
+          />
+        </p>
+      </div>
+      <div class="question">
+        <label for="record-notes">Notes</label>
+        <p>
+          <textarea
+            id="record-notes"
+            class="write long"
+            rows={4}
+            value={notes}
+            onInput={(event) => setNotes(event.currentTarget.value.slice(0, 10_000))}
+            onChange={() => actions.changeHead({ notes })}
+          />
+        </p>
+      </div>
+      <SavedLine saved={state.saved} />
+      <p class="actions">
+        <button class="button first" type="button" onClick={onSaveFile}>
+          Save to a file
+        </button>
+        <button class="button" type="button" onClick={() => print()}>
+          Print the record
+        </button>
+        <button class="button" type="button" onClick={onAgain}>
+          Set up the next session on this engine
+        </button>
+        <button class="button" type="button" onClick={onLeave}>
+          All sessions
+        </button>
+      </p>
+      <StripPlot bench={bench} figures={figures} marks={stripMarks(bench, events)} />
+      <table class="table">
+        <caption>
+          Where the set stands, in {pressureUnit(head.unit).symbol}; the effect of a turn as this engine
+          showed it.
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Carburettor</th>
+            {estimate.depressionPa.map((_, i) => (
+              <th key={i} scope="col" class="num">
+                {i + 1}
+              </th>
+            ))}
+            <th scope="col" class="num">
+              per turn
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">Depression</th>
+            {estimate.depressionPa.map((pascals, i) => (
+              <td key={i} class="num">
+                {figure(pascals, figures)}
+              </td>
+            ))}
+            <td class="num">{figure(estimate.effectPaPerTurn, figures)}</td>
+          </tr>
+        </tbody>
+      </table>
+      <h2>What was done</h2>
+      <ol class="entries numbered">
+        {events.map((event, index) => (
+          <li key={index}>
+            <span class="quiet">{index + 1}</span> <span>{eventWords(event, figures)}</span>
+          </li>
+        ))}
+      </ol>
+      <p class="actions">
+        <button class="plain" type="button" onClick={() => actions.changeHead({ signOff: null })}>
+          Go on with this session
+        </button>
+        {deleting ? (
+          <>
+            <button class="button" type="button" onClick={() => void actions.remove(head.id)}>
+              Delete it for good
+            </button>
+            <button class="button" type="button" onClick={() => setDeleting(false)}>
+              Keep it
+            </button>
+          </>
+        ) : (
+          <button class="plain" type="button" onClick={() => setDeleting(true)}>
+            Delete this record
+          </button>
+        )}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+import type { BenchStep } from '../../../calculators/index.ts';
+import { siteAddress } from '../../../device/site-address.ts';
+
+/** What can be pressed where the step is neither a reading nor a turn. */
+export function StepActions({
+  step,
+  onRound,
+  onSign,
+  onRead,
+  onEnd,
+}: {
+  step: BenchStep;
+  onRound: () => void;
+  onSign: () => void;
+  onRead: () => void;
+  onEnd: () => void;
+}) {
+  const readOnce = (
+    <button class="button" type="button" onClick={onRead}>
+      Read once more
+    </button>
+  );
+  switch (step.kind) {
+    case 'read':
+    case 'turn':
+      return null;
+    case 'done':
+      return (
+        <p class="actions">
+          <button class="button first" type="button" onClick={onRound}>
+            Start the sign-off round
+          </button>
+          {readOnce}
+        </p>
+      );
+    case 'sign-off':
+      return (
+        <p class="actions">
+          <button class="button first" type="button" onClick={onSign}>
+            Sign off
+          </button>
+          {readOnce}
+        </p>
+      );
+    case 'stop':
+      return (
+        <p class="actions">
+          <a
+            class="button first"
+            href={siteAddress(
+              step.reason === 'thread' ? '/when-it-will-not-balance/#thread' : '/when-it-will-not-balance/',
+            )}
+          >
+            {step.reason === 'thread' ? 'Show how to re-centre the screws' : 'Show what else it can be'}
+          </a>
+          {readOnce}
+          <button class="button" type="button" onClick={onEnd}>
+            End the session
+          </button>
+        </p>
+      );
+  }
+}

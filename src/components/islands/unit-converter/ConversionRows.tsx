@@ -1,0 +1,74 @@
+import type { ConversionCell, ConversionLine } from '../../../calculators/index.ts';
+import type { Copied } from './use-unit-converter.ts';
+
+interface Props {
+  readonly caption: string;
+  readonly lines: readonly ConversionLine[];
+  readonly headings: readonly string[];
+  /** The columns of `headings` to show; the first of all is the one that was asked for, and is set large. */
+  readonly columns: readonly number[];
+  /** False while there is no answer: the rows stay where they are, without figures. */
+  readonly answered: boolean;
+  readonly copied: Copied;
+  readonly onCopy: (text: string) => void;
+}
+
+/** A line for each unit; a tap on a figure copies it. */
+export default function ConversionRows({
+  caption,
+  lines,
+  headings,
+  columns,
+  answered,
+  copied,
+  onCopy,
+}: Props) {
+  const figure = (value: ConversionCell | null | undefined) => {
+    if (!answered) return <span class="quiet">–</span>;
+    if (!value) return <span class="quiet">none</span>;
+    return (
+      <button
+        type="button"
+        class="plain"
+        aria-label={`Copy ${value.label}`}
+        onClick={() => onCopy(value.copied)}
+      >
+        {value.text}
+      </button>
+    );
+  };
+  const note = (line: ConversionLine): string => {
+    if (columns.some((column) => line.cells[column]?.copied === copied.text))
+      return copied.done ? 'copied' : 'not copied';
+    return line.typed && answered ? 'typed' : '';
+  };
+  return (
+    <table class="table">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">unit</th>
+          {columns.map((column) => (
+            <th key={column} scope="col" class="num">
+              {headings[column]}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map((line) => (
+          <tr key={line.unitId} data-unit={line.unitId}>
+            <th scope="row">
+              <abbr title={line.unitName}>{line.symbol}</abbr> <small>{note(line)}</small>
+            </th>
+            {columns.map((column) => (
+              <td key={column} class={column === 0 ? 'num answer' : 'num'}>
+                {figure(line.cells[column])}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

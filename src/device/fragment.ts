@@ -1,0 +1,26 @@
+/** The part of the address after `#`, as keys and values: the state that a link reproduces. Nothing of it reaches a server. */
+export const readFragment = (): Record<string, string> =>
+  Object.fromEntries(new URLSearchParams(location.hash.slice(1)));
+
+export type FragmentWay = 'replace' | 'push';
+
+/** Writes the state: `replace` while somebody types, `push` for a step that the back button should undo. */
+export const writeFragment = (
+  state: Readonly<Record<string, string>>,
+  way: FragmentWay = 'replace',
+): void => {
+  const text = fragmentText(state);
+  const address = location.pathname + location.search + (text === '' ? '' : `#${text}`);
+  if (way === 'push') history.pushState(null, '', address);
+  else history.replaceState(null, '', address);
+};
+
+/** The address of this page with a state, to be copied. */
+export const linkTo = (state: Readonly<Record<string, string>>): string => {
+  const text = fragmentText(state);
+  return location.origin + location.pathname + (text === '' ? '' : `#${text}`);
+};
+
+/** Commas and strokes stay readable; they are allowed in a fragment (RFC 3986, section 3.5). */
+const fragmentText = (state: Readonly<Record<string, string>>): string =>
+  new URLSearchParams(state).toString().replaceAll('%2C', ',').replaceAll('%2F', '/');

@@ -1,0 +1,62 @@
+import { siteAddress } from './site-address.ts';
+
+/** A piece of a page's text; `found` where it is what was searched for. */
+export interface ExcerptPart {
+  text: string;
+  found: boolean;
+}
+
+export interface FoundPage {
+  address: string;
+  title: string;
+  excerpt: ExcerptPart[];
+}
+
+/** The part of the search program that is used here; it is written by the build, beside the pages. */
+interface Pagefind {
+  debouncedSearch(query: string): Promise<{ results: { data(): Promise<PagefindPage> }[] } | null>;
+}
+interface PagefindPage {
+  url: string;
+  excerpt: string;
+  meta: { title?: string };
+}
+
+/** More pages than anyone reads; a longer list says that the words were too common. */
+const mostPages = 20;
+
+let loading: Promise<Pagefind> | undefined;
+
+function load(): Promise<Pagefind> {
+  const address = siteAddress('/pagefind/pagefind.js');
+  loading ??= import(/* @vite-ignore */ address).catch((error: unknown) => {
+    loading = undefined; // so that the next key tries again
+    throw error;
+  });
+  return loading;
+}
+
+/** The pages with these words, best first; `null` when a later call has taken over. Rejects without the index. */
+export async function findPages(query: string): Promise<FoundPage[] | null> {
+  const answer = await (await load()).debouncedSearch(query);
+  if (answer === null) return null;
+  const pages = await Promise.all(answer.results.slice(0, mostPages).map((result) => result.data()));
+  return pages.map((page) => ({
+    address: page.url,
+    title: page.meta.title ?? page.url,
+    excerpt: splitExcerpt(page.excerpt),
+  }));
+}
+
+const entities: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'", '#x27': "'" };
+
+/** The index marks what it found with `<mark>` in escaped text. Taken apart here, so that no HTML is put into the page. */
+export function splitExcerpt(html: string): ExcerptPart[] {
+  return html
+    .split(/<mark>(.*?)<\/mark>/s)
+    .map((piece, place) => ({
+      text: piece.replace(/&([a-z]+|#\w+);/g, (whole, name: string) => entities[name] ?? whole),
+      found: place % 2 === 1, // every other piece was between the marks
+    }))
+    .filter((part) => part.text !== '');
+}

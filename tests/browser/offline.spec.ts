@@ -1,0 +1,132 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, type Page, test } from '@playwright/test';
+import { writeWorker } from '../../tools/build/write-worker.mjs';
+import { serveFolder } from '../../tools/serve.mjs';
+import { addresses, folder } from './built-pages.ts';
+
+const club = process.env.CLUB_DIR ?? 'dist-club';
+const savedWords = /^Saved for use without a network: version \d+\.\d+\.\d+-[0-9a-f]{8}, \d+(\.\d)? MB\.$/;
+const offlineLine = (page: Page) => page.locator('#offline');
+
+for (const { name, from, base } of [
+  { name: 'at the root', from: folder, base: '/' },
+  { name: 'under a base path', from: club, base: '/club/' },
+])
+  test(`after one visit every page opens with the server stopped, ${name}`, async ({ page }) => {
+    const { address, close } = await serveFolder({ folder: from, base });
+    await page.goto(address);
+    await expect(offlineLine(page)).toHaveText(savedWords, { timeout: 30_000 });
+    await close();
+
+    for (const other of addresses) {
+      await page.goto(address + other);
+      await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible();
+    }
+    await page.goto(`${address}search/#q=depression`);
+    await expect(page.locator('.found a').first()).toHaveAttribute('href', new RegExp(`^${base}(?!.*//)`));
+
+    await page.goto(`${address}search/index.html?from=a-letter`);
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('Search');
+    await page.goto(`${address}search?from=a-letter`);
+    await expect(page).toHaveURL(`${address}search/?from=a-letter`);
+    const missing = await page.goto(`${address}no-such-page/`);
+    expect(missing?.status()).toBe(404);
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText('There is no page at this address');
+  });
+
+test('without the worker nothing opens once the server has stopped', async ({ browser }) => {
+  const { address, close } = await serveFolder({ folder });
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  await page.goto(address);
+  await close();
+  await expect(page.goto(`${address}search/`)).rejects.toThrow(/ERR_CONNECTION_REFUSED/);
+  await context.close();
+});
+
+/** A copy of the site that may be changed, served until the test is over. */
+async function withCopy(use: (site: { copy: string; address: string }) => Promise<void>) {
+  const copy = mkdtempSync(join(tmpdir(), 'evendraw-'));
+  cpSync(folder, copy, { recursive: true });
+  const server = await serveFolder({ folder: copy });
+  try {
+    await use({ copy, address: server.address });
+  } finally {
+    await server.close();
+    rmSync(copy, { recursive: true });
+  }
+}
+
+test('a new version waits, is offered, and is loaded when the reader asks; other windows go on', async ({
+  page,
+  context,
+}) => {
+  await withCopy(async ({ copy, address }) => {
+    // The first version has a part that the second lacks, as happens to every file named by its content.
+    writeFileSync(join(copy, '_astro', 'part.old.js'), 'export default "old";');
+    writeWorker(copy, '/');
+    const loadOldPart = (where: Page) =>
+      where.evaluate(async (part) => {
+        const loaded = (await import(part)) as { default: string };
+        return loaded.default;
+      }, '/_astro/part.old.js');
+
+    await page.goto(`${address}search/`);
+    await expect(offlineLine(page)).toHaveText(savedWords);
+    const firstVersion = await offlineLine(page).innerText();
+
+    rmSync(join(copy, '_astro', 'part.old.js'));
+    const file = join(copy, '404.html');
+    writeFileSync(
+      file,
+      readFileSync(file, 'utf8').replace('There is no page at this address</h1>', 'Nothing is here</h1>'),
+    );
+    writeWorker(copy, '/');
+
+    const other = await context.newPage();
+    await other.goto(`${address}404.html`);
+    await expect(offlineLine(other)).toHaveText('A new version is ready.');
+    await expect(other.getByRole('heading', { level: 1 })).toHaveText('There is no page at this address');
+    await expect(offlineLine(page)).toHaveText('A new version is ready.'); // the first window is told too
+    await page.getByLabel('A word or two').fill('half a word');
+
+    await other.getByRole('button', { name: 'Load it' }).click();
+    // The browser ends the old worker when it has nothing left to answer, which takes seconds on a busy machine.
+    await expect(other.getByRole('heading', { level: 1 })).toHaveText('Nothing is here', { timeout: 30_000 });
+    await expect(offlineLine(other)).toHaveText(savedWords);
+    await expect(offlineLine(other)).not.toHaveText(firstVersion);
+    await expect(other.getByRole('button', { name: 'Load it' })).toBeHidden();
+
+    // The first window was not touched, and still gets the parts of its own version.
+    await expect(page.getByLabel('A word or two')).toHaveValue('half a word');
+    expect(await loadOldPart(page)).toBe('old');
+    const countVersions = () => page.evaluate(async () => (await caches.keys()).length);
+    expect(await countVersions()).toBe(2);
+
+    await other.close();
+    await page.getByRole('button', { name: 'Load it' }).click();
+    await expect(offlineLine(page)).toHaveText(savedWords);
+    await expect.poll(countVersions).toBe(1);
+  });
+});
+
+test('a site that cannot be saved whole says so, and works with the network', async ({ page }) => {
+  await withCopy(async ({ copy, address }) => {
+    rmSync(join(copy, 'icons', 'icon-512.png'));
+    await page.goto(`${address}search/`);
+    await expect(offlineLine(page)).toHaveText(/^Not saved for use without a network: the connection broke/);
+    await page.getByLabel('A word or two').fill('depression');
+    await expect(page.locator('.found > li').first()).toBeVisible();
+    expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
+  });
+});
+
+test('an address that is not safe says what is missing', async ({ page }) => {
+  await page.addInitScript(() => Object.defineProperty(window, 'isSecureContext', { value: false }));
+  await page.goto('search/');
+  await expect(offlineLine(page)).toHaveText(
+    'Not saved for use without a network: that needs an https address.',
+  );
+});

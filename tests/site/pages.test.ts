@@ -1,0 +1,64 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { attribute, type BuiltPage, builds, faultsOn, pagesOf, validator } from './built-site.ts';
+
+describe.each(builds)('pages of $folder', (build) => {
+  let pages: BuiltPage[] = [];
+  beforeAll(async () => {
+    pages = await pagesOf(build);
+  });
+  const expectNoFaults = (faultsOf: (page: BuiltPage) => (string | false)[]) =>
+    expect(faultsOn(pages, faultsOf)).toEqual([]);
+
+  it('has the front page, the search and the page for a wrong address', () => {
+    expect(pages.map((page) => page.address)).toEqual(expect.arrayContaining(['', 'search/', '404.html']));
+  });
+
+  it('each page has one first heading, its language, a viewport and a place to skip to', () => {
+    expectNoFaults(({ document }) => [
+      document.querySelectorAll('h1').length !== 1 && `${document.querySelectorAll('h1').length} h1`,
+      attribute(document.querySelector('html'), 'lang') !== 'en-GB' && 'language',
+      !attribute(document.querySelector('meta[name="viewport"]'), 'content').includes('width=device-width') &&
+        'viewport',
+      document.querySelectorAll('main#main').length !== 1 && 'main',
+      document.querySelector('a[href="#main"]') === null && 'skip link',
+    ]);
+  });
+
+  it('each page has a title and a description of its own', () => {
+    const titles = pages.map(({ document }) => document.querySelector('title')?.textContent ?? '');
+    const descriptions = pages.map(({ document }) =>
+      attribute(document.querySelector('meta[name="description"]'), 'content'),
+    );
+    for (const title of titles) expect(title).toMatch(/^\S.* · Evendraw$/);
+    for (const description of descriptions) expect(description).toMatch(/^\S.{20,}[.?]$/s);
+    expect(new Set(titles).size).toBe(pages.length);
+    expect(new Set(descriptions).size).toBe(pages.length);
+  });
+
+  it('each page marks where it stands, if the head names that place', () => {
+    expectNoFaults(({ document, address }) => {
+      const here = document
+        .querySelectorAll('.head nav a')
+        .find((link) => attribute(link, 'href') === build.base + address);
+      const marked = document.querySelectorAll('.head nav a[aria-current]');
+      return [
+        here !== undefined && attribute(here, 'aria-current') !== 'page' && 'its own link is not marked',
+        marked.length > 1 && 'several links are marked',
+      ];
+    });
+  });
+
+  it('each page is well-formed HTML', async () => {
+    const faults: string[] = [];
+    for (const { address, html } of pages) {
+      const { results } = await validator.validateString(html, 'page.html');
+      for (const { messages } of results)
+        faults.push(
+          ...messages.map(
+            (one) => `${address}: ${one.message} (${one.ruleId}, ${one.selector ?? one.offset})`,
+          ),
+        );
+    }
+    expect(faults).toEqual([]);
+  });
+});

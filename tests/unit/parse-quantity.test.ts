@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import {
+  findPressureUnit,
+  parsePressure,
+  parseQuantity,
+  pressureUnit,
+  settleComma,
+  withoutUnit,
+} from '../../src/calculators/index.ts';
+
+const family = { find: findPressureUnit, known: ['kPa', 'inHg'] };
+
+const understood: readonly (readonly [string, number, string | null])[] = [
+  ['12', 12, null], ['12 inHg', 12, 'inHg'], ['12inHg', 12, 'inHg'], ['12,5 cmHg', 12.5, 'cmHg'], ['-0.4 bar', -0.4, 'bar'],
+  ['−0.4 bar', -0.4, 'bar'], ['9 1/2 inHg', 9.5, 'inHg'], ['9½″Hg', 9.5, 'inHg'], ['9 ½ "Hg', 9.5, 'inHg'], ['9-1/2 in. Hg', 9.5, 'inHg'],
+  ['212\u202fmmHg', 212, 'mmHg'], ['212\u00a0mmHg', 212, 'mmHg'], ['1\u2009234,5\u2009Pa', 1234.5, 'Pa'], ["5'H2O", 5, 'ftH2O'],
+  ["1'013 hPa", 1013, 'hPa'], ['1e3 Pa', 1000, 'Pa'], ['1e-2bar', 0.01, 'bar'], ['9 inHg (60 °F)', 9, 'inHg-60F'], ['0.3 kgf/cm²', 0.3, 'at'],
+  ['\t9\n inHg ', 9, 'inHg'], ['12 IN HG', 12, 'inHg'],
+]; // prettier-ignore
+
+describe('parseQuantity(typed, units): what is understood', () => {
+  for (const [typed, value, id] of understood)
+    it(`“${typed.trim()}” is ${value} ${id}`, () => {
+      const parsed = parseQuantity(typed, family);
+      if (!parsed.ok) throw new Error(parsed.problem.kind);
+      expect([parsed.value.number.value, parsed.value.unit?.id ?? null]).toEqual([value, id]);
+    });
+});
+
+const refused: readonly (readonly [string, string])[] = [
+  ['', 'empty'], ['\u2009', 'empty'], ['inHg', 'number-missing'], [' kPa ', 'number-missing'], ['NaN', 'not-a-number'], ['NaN inHg', 'not-a-number'],
+  ['Infinity', 'not-a-number'], ['1e309 Pa', 'beyond-counting'], ['0x10', 'unknown-unit'], ['--5 kPa', 'not-a-number'], ['5/0 inHg', 'zero-denominator'],
+  ['12 13', 'not-a-number'], ['12 13 inHg', 'not-a-number'], ['12 furlongs', 'unknown-unit'], ['12 inHg 13', 'unknown-unit'],
+  ['12 Mbar', 'unknown-unit'], ['12 mPa', 'unknown-unit'], ['1,234 inHg', 'ambiguous-number'], ['- inHg', 'not-a-number'], ['12 %', 'unknown-unit'],
+  ['<b>9</b>', 'not-a-number'], [`9 ${'x'.repeat(200)}`, 'too-long'],
+]; // prettier-ignore
+
+describe('parseQuantity(typed, units): what is refused, as a problem that quotes all that was typed', () => {
+  for (const [typed, kind] of refused)
+    it(`“${typed.slice(0, 20)}” is ${kind}`, () => {
+      const parsed = parseQuantity(typed, family, 'reading');
+      expect(parsed).toMatchObject({ ok: false, problem: { kind, field: 'reading' } });
+      if (!parsed.ok && 'typed' in parsed.problem) expect(parsed.problem.typed).toBe(typed);
+    });
+
+  it('an unknown unit is named, with the known ones', () => {
+    expect(parseQuantity('12 furlongs', family)).toEqual({
+      ok: false,
+      problem: { kind: 'unknown-unit', typed: '12 furlongs', unit: 'furlongs', known: ['kPa', 'inHg'] },
+    });
+  });
+});
+
+describe('settleComma(typed, meant)', () => {
+  it('removes the comma or makes it a point, and the result is understood', () => {
+    expect(settleComma('-1,234 inHg', 'grouped')).toBe('-1234 inHg');
+    expect(settleComma('-1,234 inHg', 'decimal')).toBe('-1.234 inHg');
+    expect(parseQuantity(settleComma('1,234 inHg', 'grouped'), family)).toMatchObject({
+      value: { number: { value: 1234 } },
+    });
+  });
+});
+
+describe('withoutUnit(typed)', () => {
+  it('keeps the number as it was typed', () => {
+    expect(['9 1/2 inHg', '12,5cmHg', ' 12 ', 'inHg', "5'H2O", '1e3 Pa'].map(withoutUnit)).toEqual([
+      '9 1/2',
+      '12,5',
+      '12',
+      '',
+      '5',
+      '1e3',
+    ]);
+  });
+});
+
+describe('parsePressure(typed, usualUnit)', () => {
+  it('takes the usual unit where none was typed, and says so', () => {
+    expect(parsePressure('212', pressureUnit('mmHg'))).toMatchObject({
+      value: { pascals: 212 * 133.322387415, unitTyped: false, unit: { id: 'mmHg' } },
+    });
+  });
+
+  it('takes the typed unit before the usual one', () => {
+    expect(parsePressure('9 1/2 inHg', pressureUnit('mmHg'))).toMatchObject({
+      value: { unitTyped: true, unit: { id: 'inHg' } },
+    });
+  });
+});
