@@ -22,6 +22,14 @@ export default defineConfig({
     syntaxHighlight: false, // its colours are inline styles, which the policy forbids
     processor: satteri({ features: { math: true }, mdastPlugins: [formulae, linksUnder(base)] }),
   },
+  vite: {
+    build: {
+      rolldownOptions: {
+        // Astro's own mark on pages of a collection; the bundler warns of each, and the pages come out right.
+        onLog: (level, log, handle) => log.code === 'MODULE_LEVEL_DIRECTIVE' || handle(level, log),
+      },
+    },
+  },
   security: {
     csp: {
       directives: [

@@ -26,6 +26,11 @@ export const tolerances = {
     reason:
       'Series and continued fractions to the last digit; the exponential of a square up to 700 loses three.',
   },
+  gammaRatio: {
+    relative: 5e-15,
+    reason:
+      'A product of up to 64 roundings of 1.1e-16, which mostly cancel; the series leaves out less than 1e-16.',
+  },
   chance: {
     absolute: 1e-9,
     reason: 'Tails of 1e-11 are left out, eight of them at most on either side; the rule itself is finer.',

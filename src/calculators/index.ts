@@ -106,6 +106,8 @@ export { parseSessionLink, writeSessionLink } from './session-link.ts';
 export type { Bench, BenchStep } from './bench-session.ts';
 export { computeBench, expectedAfterTurn, mostMovedCarburettor } from './bench-session.ts';
 export { benchSessionExample } from './bench-session-example.ts';
+export type { ExampleSession } from './example-sessions.ts';
+export { exampleSessions } from './example-sessions.ts';
 export type { SignOffRound } from './sign-off-round.ts';
 export type { WrongWay } from './wrong-way.ts';
 export { answerToTurn } from './wrong-way.ts';

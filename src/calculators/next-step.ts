@@ -166,7 +166,7 @@ const bestReadingOf = (setUp: SetUp, account: Account): { carburettor: number; c
     const expected = expectReading(engine, belief, carburettor);
     const chance = chanceIn(
       account,
-      afterReading(belief, expected, expected.depressionPa),
+      afterReading(engine, belief, expected, expected.depressionPa),
       setUp.tolerancePa,
     );
     if (!best || isBetter(chance, best.chance)) best = { carburettor, chance };

@@ -1,6 +1,4 @@
-import type { ExampleSession } from '../calculators/example-sessions.ts';
-import { nextStep } from '../calculators/next-step.ts';
-import type { NextStep, SessionEvent } from '../calculators/protocol.ts';
+import { nextStep, type ExampleSession, type NextStep, type SessionEvent } from '../calculators/index.ts';
 
 export type ExampleOutcome = {
   readonly firstPa: readonly number[];

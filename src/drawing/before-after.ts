@@ -1,3 +1,5 @@
+import { ticksIn } from './ticks.ts';
+
 /**
  * Places on a strip that shows a set before and after: one row a carburettor, one scale for all.
  * x in per cent of the strip's width, so that a mark and its type keep their size on every screen.
@@ -12,8 +14,8 @@ export type BeforeAfter = {
 /** Left and right of the scale, in per cent of the strip: room for the number of the carburettor and half a mark. */
 const scaleFrom = 5;
 const scaleTo = 97;
-const steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000] as const;
-const mostTicks = 7;
+/** About so many ticks: on a phone their figures must not touch. */
+const wantedTicks = 6;
 
 /** Readings in the unit of the scale; the band is as wide as the tolerance, around the middle of what was reached. */
 export function beforeAfter(
@@ -25,22 +27,16 @@ export function beforeAfter(
   const bandFrom = middle - tolerance / 2;
   const lowest = Math.min(...before, bandFrom);
   const highest = Math.max(...before, bandFrom + tolerance);
-  const step = steps.find((size) => (highest - lowest) / size <= mostTicks) ?? steps[steps.length - 1]!;
   const margin = (highest - lowest) * 0.06;
   const from = lowest - margin;
   const percentPer = (scaleTo - scaleFrom) / (highest + margin - from);
   const percent = (value: number) => scaleFrom + (value - from) * percentPer;
-  const first = Math.ceil(from / step) * step;
-  const count = Math.floor((highest + margin - first) / step) + 1;
   return {
     rows: before.map((value, index) => ({
       beforePercent: percent(value),
       afterPercent: percent(after[index] ?? value),
     })),
     band: { leftPercent: percent(bandFrom), widthPercent: tolerance * percentPer },
-    ticks: Array.from({ length: count }, (_, index) => {
-      const value = first + index * step;
-      return { percent: percent(value), value };
-    }),
+    ticks: ticksIn(from, highest + margin, wantedTicks).map((value) => ({ percent: percent(value), value })),
   };
 }

@@ -2,7 +2,7 @@
  * The five generations of linkage as line drawings: what is fixed, and what each screw moves.
  * Mechanisms, not products: parts are drawn where they can be seen, not where a maker puts them.
  */
-import type { Generation } from '../calculators/linkage.ts';
+import type { Generation } from '../calculators/index.ts';
 import { box, line, threadLines } from './line-figure.ts';
 import type { FigureCircle, FigurePath, Label, LineFigure } from './line-figure.ts';
 

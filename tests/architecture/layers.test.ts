@@ -44,7 +44,7 @@ const files = sourceFiles('src').filter(({ path }) => !path.endsWith('.json') &&
 const isAllowed = (from: string, imported: string): boolean => {
   const layer = layerOf(from);
   if (!layer) return false;
-  if (imported === 'package.json') return layer === 'components'; // for the version in the foot
+  if (imported === 'package.json') return layer === 'device'; // for the version
   const target = layerOf(imported);
   return target ? mayImport[layer].layers.includes(target) : mayImport[layer].packages.test(imported);
 };

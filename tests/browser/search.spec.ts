@@ -1,6 +1,8 @@
 import { expect, test } from '@playwright/test';
 import { open } from './built-pages.ts';
 
+test.use({ serviceWorkers: 'block' });
+
 test.describe('search', () => {
   test('finds a page by a word on it, shows where, and leads there', async ({ page }) => {
     await open(page, 'search/');

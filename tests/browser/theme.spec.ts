@@ -1,6 +1,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { open } from './built-pages.ts';
 
+test.use({ serviceWorkers: 'block' });
+
 const light = 'rgb(252, 249, 241)';
 const dark = 'rgb(19, 17, 14)';
 const paper = (page: Page) => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);

@@ -1,8 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { exampleSessions } from '../../src/calculators/example-sessions.ts';
-import { generations } from '../../src/calculators/linkage.ts';
-import { nextStep } from '../../src/calculators/next-step.ts';
+import { exampleSessions, generations, nextStep } from '../../src/calculators/index.ts';
 import { beforeStart } from '../../src/content/before-start.ts';
 import { handbookSections, originMarks } from '../../src/content/handbook-sections.ts';
 import { sources } from '../../src/content/sources.ts';

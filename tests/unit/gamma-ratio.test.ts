@@ -3,7 +3,7 @@ import { gammaRatio } from '../../src/calculators/gamma-ratio.ts';
 import { tolerances } from '../tolerances.ts';
 
 const root = Math.sqrt(Math.PI);
-const { relative } = tolerances.statistics;
+const { relative } = tolerances.gammaRatio;
 
 test('gammaRatio(a) at halves and whole numbers, from factorials', () => {
   // Γ(½) = √π, Γ(1) = 1, Γ(3/2) = √π/2, Γ(5) = 24, Γ(11/2) = 945√π/32.

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   atmosphereHeightLimit,
+  barometricExponent,
   geometricFromGeopotential,
   geopotentialFromGeometric,
   pressureAltitude,
@@ -29,6 +30,14 @@ test('standardAtmosphere({ geopotentialM }) at the base of every layer as the 19
     const digits = (mbar.split('e')[0]?.length ?? 0) - 2;
     expect((air(geopotentialM).pressurePa / 100).toExponential(digits)).toBe(mbar);
   }
+});
+
+test('the two standards differ in the gas constant: density and exponent as printed', () => {
+  // ISO 2533 prints 1.225 kg/m³ at sea level and 5.25588 for the exponent; the 1976 standard 1.2250.
+  const iso = standardAtmosphere({ geopotentialM: 0 }, 'iso-2533');
+  expect(iso.ok && iso.value.densityKgPerM3.toFixed(6)).toBe('1.225000');
+  expect(air(0).densityKgPerM3.toFixed(6)).toBe('1.224999');
+  expect(barometricExponent('iso-2533').toFixed(5)).toBe('5.25588');
 });
 
 test('pressure and temperature go through the layers without a step', () => {

@@ -72,7 +72,7 @@ export const accountOf = (setUp: SetUp, events: readonly SessionEvent[]): Accoun
       squareSum += normalisedSquare;
       squareCount++;
     }
-    belief = afterReading(belief, expected, event.depressionPa);
+    belief = afterReading(engine, belief, expected, event.depressionPa);
     everRead[i] = true;
     setAsidePa[i] = null;
   });

@@ -19,6 +19,8 @@ export type Engine = {
   readonly lockShiftTurns: number;
   readonly readingVariancePa2: number;
   readonly targetRpm: number | undefined;
+  /** ln of the effect of a turn before the first reading. */
+  readonly firstEffectLog: number;
 };
 
 export const engineOf = (setUp: SetUp): Engine => {
@@ -31,6 +33,7 @@ export const engineOf = (setUp: SetUp): Engine => {
     // Evenly spread between ± flutter, and over one step of the scale: JCGM 100:2008, 4.3.7 and F.2.2.1.
     readingVariancePa2: setUp.gauge.flutterPa ** 2 / 3 + setUp.gauge.resolutionPa ** 2 / 12,
     targetRpm: setUp.targetRpm,
+    firstEffectLog: Math.log(setUp.effectPaPerTurn ?? priors.effectPaPerTurn),
   };
 };
 
@@ -133,7 +136,12 @@ export const afterTurn = (engine: Engine, belief: Belief, screw: number, turns: 
 /** What a reading is expected to say, how it hangs on the state, and the variance of their difference. */
 export type Expectation = {
   readonly depressionPa: number;
+  /** The reading's part of any row of the state. */
+  readonly observe: (row: readonly number[]) => number;
+  /** Covariance of the state with the expected reading. */
+  readonly column: readonly number[];
   readonly gain: readonly number[];
+  readonly readingVariancePa2: number;
   readonly variancePa2: number;
 };
 
@@ -145,25 +153,50 @@ export const expectReading = (
 ): Expectation => {
   const speedErrorRpm = rpm === undefined || engine.targetRpm === undefined ? 0 : rpm - engine.targetRpm;
   const speed = speedEffectAt(engine);
-  const column = belief.covariance.map((row) => row[carburettor]! + speedErrorRpm * row[speed]!);
-  const variancePa2 = column[carburettor]! + speedErrorRpm * column[speed]! + engine.readingVariancePa2;
+  const observe = (row: readonly number[]): number => row[carburettor]! + speedErrorRpm * row[speed]!;
+  const column = belief.covariance.map(observe);
+  const { readingVariancePa2 } = engine;
+  const variancePa2 = observe(column) + readingVariancePa2;
   return {
-    depressionPa: belief.mean[carburettor]! + speedErrorRpm * belief.mean[speed]!,
+    depressionPa: observe(belief.mean),
+    observe,
+    column,
     gain: column.map((entry) => entry / variancePa2),
+    readingVariancePa2,
     variancePa2,
   };
 };
 
-export const afterReading = (belief: Belief, expected: Expectation, depressionPa: number): Belief => {
+/**
+ * The belief after a reading. The covariance is Joseph's form, (I − KH) P (I − KH)ᵀ + K R Kᵀ (Simon, 2006, equation
+ * 5.19): rounding cannot make a variance negative where a fine gauge meets a depression that was hardly known.
+ */
+export const afterReading = (
+  engine: Engine,
+  belief: Belief,
+  expected: Expectation,
+  depressionPa: number,
+): Belief => {
+  const { gain, column, observe, readingVariancePa2 } = expected;
   const innovation = depressionPa - expected.depressionPa;
+  const unseen = belief.covariance.map((row, i) => row.map((value, j) => value - gain[i]! * column[j]!));
+  const rest = unseen.map(observe);
   return {
-    mean: belief.mean.map((value, i) => value + expected.gain[i]! * innovation),
+    mean: belief.mean.map((value, i) => withinReach(engine, i, value + gain[i]! * innovation)),
     covariance: symmetric(
-      belief.covariance.map((row, i) =>
-        row.map((value, j) => value - expected.gain[i]! * expected.gain[j]! * expected.variancePa2),
+      unseen.map((row, i) =>
+        row.map((value, j) => value + (readingVariancePa2 * gain[i]! - rest[i]!) * gain[j]!),
       ),
     ),
   };
+};
+
+/** Readings of no engine at all must not drive a logarithm to where its exponential overflows. */
+const withinReach = (engine: Engine, i: number, value: number): number => {
+  const centre = i === effectAt(engine) ? engine.firstEffectLog : 0;
+  const isLog = i >= effectAt(engine) && i < speedEffectAt(engine);
+  const reach = i === effectAt(engine) ? priors.effectLogReach : priors.unevennessLogReach;
+  return isLog ? Math.min(Math.max(value, centre - reach), centre + reach) : value;
 };
 
 /** Something did change that no event tells of: every depression is less sure. */

@@ -16,6 +16,9 @@ export const priors = {
   /** Around an effect that was learned in an earlier session. */
   learnedEffectLogSd: 0.15,
   unevennessLogSd: 0.1,
+  /** Furthest that the two logarithms may go from where they began, eight and ten standard deviations. */
+  effectLogReach: 5,
+  unevennessLogReach: 1,
   speedEffectPaPerRpm: -0.05 * mmHg,
   speedEffectSdPaPerRpm: 0.05 * mmHg,
   warmUpSdPaPerMinute: 2 * mmHg,

@@ -57,7 +57,7 @@ export default function TextQuestion({
           enterkeyhint="done"
           aria-invalid={problem !== null}
           aria-describedby={described}
-          onFocus={(event) => event.currentTarget.value === first && event.currentTarget.select()}
+          onClick={(event) => event.currentTarget.value === first && event.currentTarget.select()}
           onInput={(event) => onType(event.currentTarget.value)}
         />
         {children}
