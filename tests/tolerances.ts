@@ -54,4 +54,59 @@ export const tolerances = {
     unit: 'm',
     reason: 'A logarithm of the pressure and back: 1e-16 of a scale height of 8 km, and the layers below.',
   },
+  openingScale: {
+    relative: 1e-9,
+    reason:
+      'The inverse stops at 1e-15 of the pressure ratio; close to no flow that is 1e-10 of the opening.',
+  },
+  openingSlope: {
+    relative: 1e-6,
+    reason:
+      'A central difference of 1 Pa: its square is 1e-10 of the ambient pressure, its rounding 1e-11 over 1 Pa.',
+  },
+  smallMatrix: {
+    absolute: 1e-12,
+    unit: '1',
+    reason: 'A dozen operations on numbers below 100, each rounded to 1e-16 of them.',
+  },
+  largeMatrix: {
+    absolute: 1e-10,
+    unit: '1',
+    reason: 'Rotations of numbers up to 1,000, some hundred each rounded to 1e-13.',
+  },
+  estimate: {
+    absolute: 1e-6,
+    unit: 'Pa',
+    reason: 'Hundreds of operations on depressions of 1e5 Pa and variances of 1e9 Pa², in another order.',
+  },
+  covariance: {
+    relative: 1e-9,
+    reason: 'Of the largest variance that was carried: what rounding may take from a smallest eigenvalue.',
+  },
+  settledReading: {
+    absolute: 15,
+    unit: 'Pa',
+    reason: 'A tenth of a millimetre of mercury: the weight of the prior after twenty readings.',
+  },
+  calledDone: {
+    share: 0.95,
+    standardErrors: 2,
+    factor: 1.5,
+    reason:
+      'The advice says done at a chance of 0.95: so many must be within, less the luck of a finite draw, and none beyond so many tolerances.',
+  },
+  linkAndForm: {
+    relative: 6e-12,
+    reason: 'Numbers are written with twelve significant digits: at worst 5e-12 off, and a few roundings.',
+  },
+  drawnPlace: {
+    absolute: 0.011,
+    unit: '% of the width',
+    reason: 'Places are rounded to 0.01 %, so a width between two of them to 0.01 %.',
+  },
+  drawnPoint: {
+    absolute: 0.08,
+    unit: 'units of the view box',
+    reason: 'Each coordinate is rounded to 0.1; half of that in two directions.',
+  },
 } as const;

@@ -16,11 +16,12 @@ const isStamped = () => existsSync(stamp) && readFileSync(stamp, 'utf8') === wan
 function isInstalledByHand() {
   try {
     const list = JSON.parse(readFileSync(`${root}node_modules/.package-lock.json`, 'utf8')).packages;
-    const isForOthers = ({ optional, os, cpu, libc }) =>
-      optional && ((os && !os.includes(process.platform)) || (cpu && !cpu.includes(process.arch)) || libc);
+    // An optional package is needed when it is made for this very machine, as Node itself is.
+    const isNeeded = ({ optional, os, cpu, libc }) =>
+      !optional || (os?.includes(process.platform) && cpu?.includes(process.arch) && !libc);
     return Object.entries(JSON.parse(lock).packages).every(
       ([path, entry]) =>
-        path === '' || list[path]?.version === entry.version || (!list[path] && isForOthers(entry)),
+        path === '' || list[path]?.version === entry.version || (!list[path] && !isNeeded(entry)),
     );
   } catch {
     return false;

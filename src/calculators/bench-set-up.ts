@@ -7,6 +7,7 @@ import { generations, screwsOf, type Generation } from './linkage.ts';
 import { parseNumber } from './parse-number.ts';
 import { parsePressure } from './parse-pressure.ts';
 import type { Limit, Problem } from './problem.ts';
+import { pressureUnits } from './pressure-unit-table.ts';
 import { findPressureUnit, inUnit, pressureUnit } from './pressure-units.ts';
 import type { SetUp, TurnsLeft } from './protocol.ts';
 import { fail, succeed, type Result } from './result.ts';
@@ -99,7 +100,13 @@ export const parseSetUp = (
   if (!findPressureUnit(answers.unit))
     problems.push({
       field: 'unit',
-      problem: { kind: 'unknown-unit', field: 'unit', typed: answers.unit, unit: answers.unit, known: [] },
+      problem: {
+        kind: 'unknown-unit',
+        field: 'unit',
+        typed: answers.unit,
+        unit: answers.unit,
+        known: pressureUnits.filter(({ rare }) => !rare).map(({ symbol }) => symbol),
+      },
     });
   const pressure = (field: SetUpField & keyof SetUpAnswers, limit: Limit): number | undefined =>
     take(field, withinLimit(`${field}Pa`, pascalsOfTyped(String(answers[field]), unit.id), limit));
@@ -163,7 +170,7 @@ export const parseSetUp = (
     }),
     tolerancePa,
     gauge: { resolutionPa, flutterPa },
-    ...(confidencePercent === undefined ? {} : { confidence: confidencePercent / 100 }),
+    ...(confidencePercent === undefined ? {} : { confidence: shareOf(confidencePercent) }),
     ...(targetRpm === undefined ? {} : { targetRpm }),
     ...(ambientPa === undefined ? {} : { ambientPa }),
     ...(lockShiftTurns === undefined ? {} : { lockShiftTurns }),
@@ -173,18 +180,34 @@ export const parseSetUp = (
       answers.opens === 'differ' ? (answers.opensEach[j] ?? 'unknown') : answers.opens,
     ),
   };
-  const problem = checkSetUp(setUp) ?? checkAgainstAmbient(setUp);
+  const tooLarge = checkAgainstAmbient(setUp);
+  if (tooLarge.length > 0) return { ok: false, problems: tooLarge };
+  const problem = checkSetUp(setUp);
   if (problem) return { ok: false, problems: [{ field: 'tolerance', problem }] };
   return { ok: true, value: { generation, unit: unit.id, setUp } };
 };
 
-/** A tolerance or a swing as large as the ambient pressure means nothing. */
-const checkAgainstAmbient = (setUp: SetUp): Problem | undefined => {
+/** 99.9 % must not pass its limit by the tail of a binary fraction. */
+const shareOf = (percent: number): number => Math.min(percent / 100, confidenceLimit.max);
+
+/** A tolerance, a step or a swing as large as the ambient pressure means nothing. */
+const checkAgainstAmbient = (setUp: SetUp): readonly FieldProblem[] => {
   const ambientPa = setUp.ambientPa ?? defaults.ambientPa;
-  const largest = Math.max(setUp.tolerancePa, setUp.gauge.resolutionPa, setUp.gauge.flutterPa);
-  return largest < ambientPa
-    ? undefined
-    : { kind: 'depression-beyond-ambient', depressionPa: largest, limit: { below: ambientPa } };
+  const { resolutionPa, flutterPa } = setUp.gauge;
+  const given = { tolerance: setUp.tolerancePa, resolution: resolutionPa, flutter: flutterPa };
+  return (['tolerance', 'resolution', 'flutter'] as const).flatMap((field) =>
+    given[field] < ambientPa
+      ? []
+      : {
+          field,
+          problem: {
+            kind: 'depression-beyond-ambient',
+            field: `${field}Pa`,
+            depressionPa: given[field],
+            limit: { below: ambientPa },
+          } as const,
+        },
+  );
 };
 
 /** How many screws a set has, for the table of threads; 0 while the answers do not say. */
@@ -270,4 +293,19 @@ export const answersOf = (generation: Generation, unitId: string, setUp: BenchSe
     confidence: setUp.confidence === undefined ? '' : typed(setUp.confidence * 100),
     effect: typed(setUp.effectPaPerTurn),
   };
+};
+
+/** The carburettors of the answers, counted from 1; none while their number is not one that a set can have. */
+export const carburettorNumbers = (answers: SetUpAnswers): readonly number[] => {
+  const count = countOfTyped(answers.carburettors);
+  return count.ok ? Array.from({ length: count.value }, (_, i) => i + 1) : [];
+};
+
+/** What was typed into a field, or undefined for one that is chosen. */
+export const typedIn = (answers: SetUpAnswers, field: SetUpField): string | undefined => {
+  const [name, screw, side] = field.split('.');
+  if (name === 'thread' && screw !== undefined)
+    return answers.thread[Number(screw)]?.[side === 'closing' ? 'closing' : 'opening'];
+  const answer = answers[field as keyof SetUpAnswers];
+  return typeof answer === 'string' ? answer : undefined;
 };

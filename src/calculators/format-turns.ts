@@ -37,6 +37,9 @@ export function describeTurnsInWords(turns: number): string {
   return `${amount} ${oneOrLess ? 'turn' : 'turns'}`.replaceAll(' ', '\u00a0');
 }
 
+/** The size of a turn in words, whichever way it goes. */
+export const describeTurnSize = (turns: number): string => describeTurnsInWords(Math.abs(turns));
+
 /** The same as minutes of a clock face, whole: `15 min`; 1/60 turn is one minute. */
 export const describeClockMinutes = (turns: number): string =>
   `${formatFixed(Math.abs(turns) * sixtieth, 0)}\u00a0min`;

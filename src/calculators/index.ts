@@ -35,7 +35,12 @@ export { parsePressure } from './parse-pressure.ts';
 export type { DecimalMark, NumberStyle } from './format-number.ts';
 export { formatExact, formatFixed, formatSignificant, formatTrimmed } from './format-number.ts';
 export { formatPressure } from './format-pressure.ts';
-export { describeClockMinutes, describeTurns, describeTurnsInWords } from './format-turns.ts';
+export {
+  describeClockMinutes,
+  describeTurns,
+  describeTurnsInWords,
+  describeTurnSize,
+} from './format-turns.ts';
 export { formatChance } from './format-chance.ts';
 export { formatRunningTime } from './format-running-time.ts';
 export { numberInWords } from './number-in-words.ts';
@@ -89,7 +94,15 @@ export type {
   SetUpAnswers,
   SetUpField,
 } from './bench-set-up.ts';
-export { answersOf, defaultAnswers, parseSetUp, screwsOfAnswers } from './bench-set-up.ts';
+export {
+  answersOf,
+  carburettorNumbers,
+  defaultAnswers,
+  parseSetUp,
+  screwsOfAnswers,
+  typedIn,
+} from './bench-set-up.ts';
+export { isShort } from './short-of-thread.ts';
 export { formatReading, readingDecimals } from './format-reading.ts';
 export {
   clockwiseTurns,

@@ -14,7 +14,7 @@ import { dot } from './advisor/matrix.ts';
 import { cutToThread, planOf, type Plan } from './advisor/plan.ts';
 import { defaults, margins } from './advisor/priors.ts';
 import { checkSession } from './check-session.ts';
-import type { Estimate, NextStep, SessionEvent, SetUp, Step } from './protocol.ts';
+import type { Estimate, NextStep, SessionEvent, SetUp, Step, TurnsLeft } from './protocol.ts';
 import { succeed, type Result } from './result.ts';
 
 /**
@@ -145,17 +145,19 @@ const largestTurn = (
     const effectPa = Math.abs(planned) * perTurn;
     if (effectPa <= margins.negligiblePa || (best && effectPa <= best.effectPa)) return;
     const wanted = Math.min(Math.max(planned, -most), most);
-    const turns = roundedTurns(wanted, cutToThread(wanted, account.turnsLeft[screw] ?? null));
+    const turns = roundedTurns(wanted, account.turnsLeft[screw] ?? null);
     if (turns !== 0) best = { screw, turns, effectPa };
   });
   return best;
 };
 
 /** To the nearest minute of a clock face, or the last whole minute that the thread allows. */
-const roundedTurns = (wanted: number, allowed: number): number => {
-  const minutes =
-    allowed === wanted ? Math.round(wanted / margins.turnStep) : Math.trunc(allowed / margins.turnStep);
-  return minutes === 0 ? 0 : minutes / Math.round(1 / margins.turnStep);
+const roundedTurns = (wanted: number, left: TurnsLeft | null): number => {
+  const minutesPerTurn = Math.round(1 / margins.turnStep);
+  const nearest = Math.round(wanted * minutesPerTurn) / minutesPerTurn;
+  const allowed = cutToThread(nearest, left);
+  if (allowed === nearest) return nearest;
+  return Math.trunc(allowed * minutesPerTurn) / minutesPerTurn;
 };
 
 /** The carburettor whose reading promises the best chance; the lowest number among equals. */

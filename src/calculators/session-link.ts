@@ -19,11 +19,11 @@ export type SessionLink = {
 const textKeys = { g: 'generation', n: 'carburettors', fixed: 'fixed' } as const;
 const pressureKeys = { res: 'resolution', fl: 'flutter', tol: 'tolerance', amb: 'ambient' } as const;
 const numberKeys = { rpm: 'rpm', lock: 'lockShift', conf: 'confidence', eff: 'effect' } as const;
-const directionOfLetter: Readonly<Record<string, OpeningDirection>> = {
-  c: 'clockwise',
-  a: 'anticlockwise',
-  u: 'unknown',
-};
+const directionOfLetter: ReadonlyMap<string, OpeningDirection> = new Map([
+  ['c', 'clockwise'],
+  ['a', 'anticlockwise'],
+  ['u', 'unknown'],
+]);
 
 /**
  * The state of a link `#v=1&g=fixed-reference&n=4&fixed=2&r=212,248,251,187&u=mmHg&tol=10`. Numbers have decimal points;
@@ -73,7 +73,7 @@ const readingsOfLink = (text: string): string =>
     .join('; ');
 
 const directionsOfLink = (text: string): Partial<SetUpAnswers> => {
-  const each = text.split(',').map((letter) => directionOfLetter[letter] ?? 'unknown');
+  const each = text.split(',').map((letter) => directionOfLetter.get(letter) ?? 'unknown');
   return each.length === 1 ? { opens: each[0]! } : { opens: 'differ', opensEach: each };
 };
 
@@ -83,12 +83,13 @@ export const writeSessionLink = (answers: SetUpAnswers, readings: string): Recor
   const base = defaultAnswers(unit);
   const state: Record<string, string> = { v: String(linkVersion) };
   const put = (key: string, value: string, usual: string): void => {
-    if (value !== usual && value !== '') state[key] = value;
+    if (value !== usual) state[key] = value;
   };
   put('g', answers.generation, '');
-  put('n', plain(answers.carburettors), '');
+  state['n'] = plain(answers.carburettors);
+  // An empty answer says that no screw is left alone.
   if (answers.generation === 'fixed-reference' || answers.generation === 'bypass-screws')
-    put('fixed', plain(answers.fixed), '');
+    state['fixed'] = plain(answers.fixed);
   if (answers.generation === 'paired-screws')
     put(
       'm',
@@ -103,7 +104,14 @@ export const writeSessionLink = (answers: SetUpAnswers, readings: string): Recor
   for (const [key, field] of Object.entries(pressureKeys))
     put(key, inGaugeUnit(answers[field], unit), base[field]);
   for (const [key, field] of Object.entries(numberKeys)) put(key, plain(answers[field]), base[field]);
-  const letters = answers.opens === 'differ' ? answers.opensEach : [answers.opens];
+  // One letter alone would speak for every screw, so two at least where they differ.
+  const letters =
+    answers.opens === 'differ'
+      ? Array.from(
+          { length: Math.max(2, answers.opensEach.length) },
+          (_, j) => answers.opensEach[j] ?? 'unknown',
+        )
+      : [answers.opens];
   put('o', letters.map((direction) => direction.slice(0, 1)).join(','), base.opens.slice(0, 1));
   const thread = answers.thread
     .map(({ closing, opening }) => `${plain(closing)}/${plain(opening)}`)
@@ -121,7 +129,9 @@ const readingsToLink = (readings: string, unit: string): string => {
     carburettor = labelled ? Number(labelled[1]) : carburettor + 1;
     if (carburettor < 1 || carburettor > 8) continue;
     while (places.length < carburettor) places.push([]);
-    places[carburettor - 1]!.push(inGaugeUnit((labelled?.[2] ?? part).trim(), unit));
+    const reading = parsePressure((labelled?.[2] ?? part).trim(), pressureUnit(unit));
+    // What is not one number, such as `1,234`, would be read as two: it stays with who typed it.
+    if (reading.ok) places[carburettor - 1]!.push(writtenInUnit(reading.value.pascals, unit));
   }
   return places.map((ofOne) => ofOne.join('/')).join(',');
 };
@@ -133,7 +143,9 @@ const plain = (typed: string): string => {
 };
 
 const inGaugeUnit = (typed: string, unitId: string): string => {
-  const unit = pressureUnit(unitId);
-  const parsed = parsePressure(typed, unit);
-  return parsed.ok ? formatExact(inUnit(parsed.value.pascals, unit), { minus: 'hyphen' }) : typed.trim();
+  const parsed = parsePressure(typed, pressureUnit(unitId));
+  return parsed.ok ? writtenInUnit(parsed.value.pascals, unitId) : typed.trim();
 };
+
+const writtenInUnit = (pascals: number, unitId: string): string =>
+  formatExact(inUnit(pascals, pressureUnit(unitId)), { minus: 'hyphen' });

@@ -15,6 +15,8 @@ const shortestArrow = 24;
 /** Where the arrow leaves 12, so that it does not touch the first tick. */
 const arrowStart = 6;
 const longestArrow = 330;
+/** Degrees that the rounding of the drawing hides: a sweep that ends where it began would vanish. */
+const unseen = 0.2;
 const headLength = 8;
 const headSpread = 32;
 
@@ -23,7 +25,8 @@ export const clockFace = (clockwiseTurns: number): ClockFace => {
   const side = clockwiseTurns < 0 ? -1 : 1;
   const degrees = Math.abs(clockwiseTurns) * 360;
   const rest = degrees % 360;
-  const sweepDegrees = degrees > 0 && rest < 1e-6 ? 360 : rest;
+  const isWhole = degrees > 360 - unseen && Math.min(rest, 360 - rest) < unseen;
+  const sweepDegrees = isWhole ? 360 : rest;
   const tipDegrees = Math.min(Math.max(degrees, shortestArrow), longestArrow);
   return {
     sweep: sweepDegrees >= 360 ? disc : sector(side * sweepDegrees),

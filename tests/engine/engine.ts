@@ -115,8 +115,8 @@ export class TestEngine {
       lifts.map((lift) => ratioFor(Math.max(lift + hand, 1e-6) / speed));
     const hand = bisect(
       (tried) => ratiosWith(tried).reduce((sum, ratio) => sum + ratio, 0) - ratioNeeded * lifts.length,
-      -2,
-      8,
+      -40,
+      40,
     );
     return ratiosWith(hand).map((ratio) => ambientPa * (1 - ratio));
   }

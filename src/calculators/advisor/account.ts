@@ -89,7 +89,7 @@ const minutesBefore = (
 ): number => {
   if (index === 0) return 0;
   if (minute === undefined || clockMinute === undefined) return margins.minutesBetweenEvents;
-  return Math.max(0, minute - clockMinute);
+  return Math.min(Math.max(0, minute - clockMinute), margins.mostMinutesBetweenEvents);
 };
 
 /** A turn past the told thread shows that it was told wrongly: that side's remainder becomes 0. */

@@ -32,7 +32,8 @@ export const chanceOf = (
     }
     const spread = highest - lowest;
     sum += spread;
-    if (spread <= tolerancePa) within++;
+    // Below 0 only where an estimate is no number, and that must never count as within.
+    if (spread >= 0 && spread <= tolerancePa) within++;
   }
   return { within: within / vectors.length, spreadPa: sum / vectors.length };
 };

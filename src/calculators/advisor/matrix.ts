@@ -69,7 +69,7 @@ export const leastSquares = (a: Matrix, b: readonly number[]): number[] => {
 };
 
 /** Eigenvalues and eigenvectors (columns) of a symmetric matrix, by cyclic Jacobi rotations. */
-const symmetricEigen = (given: Matrix): { values: number[]; vectors: number[][] } => {
+export const symmetricEigen = (given: Matrix): { values: number[]; vectors: number[][] } => {
   const n = given.length;
   const a = given.map((row) => [...row]);
   const vectors = zeros(n, n);

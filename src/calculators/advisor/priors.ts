@@ -34,6 +34,8 @@ export const defaults = {
 export const margins = {
   /** Between two events where no times are given. */
   minutesBetweenEvents: 0.4,
+  /** A day: a longer gap is a slip, and its square would swamp the covariance. */
+  mostMinutesBetweenEvents: 1440,
   /** Common drift with every turn. */
   driftSdPa: 0.5 * mmHg,
   /** Share of a predicted change that is not believed. */

@@ -3,7 +3,7 @@ import {
   benchDefaults,
   computeBench,
   describeProblem,
-  describeTurnsInWords,
+  describeTurnSize,
   expectedAfterTurn,
   formatChance,
   formatFixed,
@@ -135,7 +135,7 @@ export function BenchView({ session, state, actions, mark, onEnd, onLeave, onSav
         {insteadTurn && (
           <p class="aside" role="status">
             To be recorded: {insteadTurn.turns < 0 ? 'closed' : 'opened'}{' '}
-            {screwName(setUp, insteadTurn.screw)} by {describeTurnsInWords(Math.abs(insteadTurn.turns))}.
+            {screwName(setUp, insteadTurn.screw)} by {describeTurnSize(insteadTurn.turns)}.
           </p>
         )}
         {!wrongWay && carburettor !== null && (

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import {
+  carburettorNumbers,
   defaultAnswers,
   describeProblem,
   formatPressure,
@@ -7,6 +8,7 @@ import {
   parseSetUp,
   pressureUnit,
   screwsOfAnswers,
+  typedIn,
   type FieldProblem,
   type SetUpAnswers,
 } from '../../../calculators/index.ts';
@@ -182,10 +184,7 @@ export function SetUpForm({
             wrong={wrong('fixed')}
             value={answers.fixed}
             options={[
-              ...Array.from({ length: carburettorCount(answers) }, (_, i) => ({
-                value: `${i + 1}`,
-                words: `${i + 1}`,
-              })),
+              ...carburettorNumbers(answers).map((number) => ({ value: `${number}`, words: `${number}` })),
               ...(answers.generation === 'bypass-screws' ? [{ value: '', words: 'none' }] : []),
             ]}
             onChange={(fixed) => change({ fixed, thread: [] })}
@@ -314,8 +313,6 @@ export function SetUpForm({
   );
 }
 
-const carburettorCount = (answers: SetUpAnswers): number => Number(answers.carburettors) || 0;
-
 const pressureUnitSymbol = (id: string): string => {
   try {
     return pressureUnit(id).symbol;
@@ -338,14 +335,10 @@ const wrongsOf = (answers: SetUpAnswers, readings: string): readonly Wrong[] => 
 
 const wordsOf = ({ field, problem }: FieldProblem, answers: SetUpAnswers): string => {
   if (field === 'generation' && problem.kind === 'empty') return 'choose one; nothing is chosen yet.';
-  const [name, screw, side] = field.split('.');
-  const typed =
-    name === 'thread'
-      ? answers.thread[Number(screw)]?.[side === 'closing' ? 'closing' : 'opening']
-      : answers[field as keyof SetUpAnswers];
+  const typed = typedIn(answers, field);
   const unit = pressureUnitSymbol(answers.unit) === '' ? 'mmHg' : answers.unit;
   return describeProblem(problem, {
-    ...(typeof typed === 'string' ? { typed } : {}),
+    ...(typed === undefined ? {} : { typed }),
     formatPressure: (pascals) => formatPressure(pascals, unit),
   });
 };

@@ -1,6 +1,6 @@
-import { formatFixed, type Estimate } from '../../../calculators/index.ts';
+import { formatFixed, isShort, type Estimate } from '../../../calculators/index.ts';
 import { threadPlace } from '../../../drawing/thread-place.ts';
-import { screwLabel, shortOfThread, type Figures } from './words.ts';
+import { screwLabel, type Figures } from './words.ts';
 
 /** Thread left on every screw, in turns each way, and where the screw stands in it. */
 export function ThreadTable({ turnsLeft, figures }: { turnsLeft: Estimate['turnsLeft']; figures: Figures }) {
@@ -32,14 +32,18 @@ export function ThreadTable({ turnsLeft, figures }: { turnsLeft: Estimate['turns
               <th scope="row">{screwLabel(figures.setUp, j + 1)}</th>
               {left && place ? (
                 <>
-                  <td class={`num${left.closing < shortOfThread ? ' late' : ''}`}>{turns(left.closing)}</td>
+                  <td class={`num${isShort({ closing: left.closing }) ? ' late' : ''}`}>
+                    {turns(left.closing)}
+                  </td>
                   <td class="travel">
                     <svg class="strip" height="18" aria-hidden="true">
                       <line class="axis" x1="0" x2="100%" y1="9" y2="9" />
                       <line class="whisker" x1={place} x2={place} y1="2" y2="16" />
                     </svg>
                   </td>
-                  <td class={left.opening < shortOfThread ? 'late' : undefined}>{turns(left.opening)}</td>
+                  <td class={isShort({ opening: left.opening }) ? 'late' : undefined}>
+                    {turns(left.opening)}
+                  </td>
                 </>
               ) : (
                 <td colSpan={3}>not counted</td>

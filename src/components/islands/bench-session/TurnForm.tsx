@@ -25,7 +25,7 @@ export function TurnForm({
   onLeave: () => void;
 }) {
   const [screw, setScrew] = useState(first.screw);
-  const [amount, setAmount] = useState(describeTurns(Math.abs(first.turns)));
+  const [amount, setAmount] = useState(describeTurns(first.turns).replace('−', ''));
   const [opening, setOpening] = useState(first.turns >= 0);
   const [wrong, setWrong] = useState<string | null>(null);
   const opens = setUp.opens[screw - 1] ?? 'unknown';

@@ -7,10 +7,8 @@ import {
   type RecordedEvent,
   type SessionRecord,
 } from '../../../device/session-record.ts';
+import { siteVersion } from '../../../device/site-version.ts';
 import type { StoredSession } from '../../../device/session-store.ts';
-
-/** Version of this site, as a record names it. */
-const app = `evendraw ${import.meta.env.PUBLIC_VERSION ?? '0.1.0'}`;
 
 /** A new session from the set-up and the readings that were there already. */
 export const newSession = (
@@ -19,7 +17,7 @@ export const newSession = (
 ): StoredSession => {
   const events: readonly RecordedEvent[] = readings.map((reading) => ({ kind: 'reading', ...reading }));
   const record = {
-    app,
+    app: siteVersion,
     id: newSessionId(),
     name: '',
     notes: '',

@@ -1,9 +1,10 @@
 import {
-  describeTurnsInWords,
+  describeTurnSize,
   formatFixed,
   formatReading,
   generations,
   handDirection,
+  isShort,
   type Bench,
   type BenchSetUp,
   type Generation,
@@ -69,7 +70,7 @@ export const moveWords = (bench: Bench, figures: Figures): MoveWords => {
       return readWords(bench, figures, step.carburettor, step.reason, speed);
     case 'turn': {
       const opens = setUp.opens[step.screw - 1] ?? 'unknown';
-      const amount = describeTurnsInWords(Math.abs(step.turns));
+      const amount = describeTurnSize(step.turns);
       if (step.trial)
         return {
           before: `Turn ${screwName(setUp, step.screw)} ${handDirection(opens, step.turns)} by `,
@@ -159,16 +160,11 @@ const whyTurn = (bench: Bench, figures: Figures, carburettor: number): string =>
 };
 
 const shortScrews = (bench: Bench, setUp: BenchSetUp): string => {
-  const short = bench.estimate.turnsLeft.flatMap((left, j) =>
-    left && Math.min(left.closing, left.opening) < shortOfThread ? [j + 1] : [],
-  );
+  const short = bench.estimate.turnsLeft.flatMap((left, j) => (left && isShort(left) ? [j + 1] : []));
   return short.length === 1
     ? `${screwName(setUp, short[0] ?? 1)} has no thread left`
     : 'the thread left does not allow it';
 };
-
-/** From memory: less than this, in turns, is named as short. */
-export const shortOfThread = 0.3;
 
 /** A line of the log. */
 export const eventWords = (event: RecordedEvent, figures: Figures): string => {
@@ -178,7 +174,7 @@ export const eventWords = (event: RecordedEvent, figures: Figures): string => {
     return `Read carburettor ${event.carburettor}: ${figure(event.depressionPa, figures)}${other}${rpm}`;
   }
   const verb = event.turns < 0 ? 'Closed' : 'Opened';
-  return `${verb} ${screwName(figures.setUp, event.screw)} by ${describeTurnsInWords(Math.abs(event.turns))}`;
+  return `${verb} ${screwName(figures.setUp, event.screw)} by ${describeTurnSize(event.turns)}`;
 };
 
 /** What the strip says, for those who do not see it. */
