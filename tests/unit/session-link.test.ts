@@ -153,6 +153,15 @@ describe('writeSessionLink(answers, readings)', () => {
     expect(linkOf(writtenText(emptied)).answers).toEqual(emptied);
   });
 
+  test('one direction answered of several does not speak for the others', () => {
+    const differ = answers({ opens: 'differ', opensEach: ['clockwise'] });
+    expect(writtenText(differ)).toBe('v=1&n=4&o=c,u');
+    expect(linkOf(writtenText(differ)).answers).toMatchObject({
+      opens: 'differ',
+      opensEach: ['clockwise', 'unknown'],
+    });
+  });
+
   test('never makes two readings of one that is ambiguous', () => {
     const written = writeSessionLink(base, '1: 1,234; 2: 248; 3: 1/0');
     expect(written['r']).toBe(',248,');

@@ -168,8 +168,8 @@ export const expectReading = (
 };
 
 /**
- * The belief after a reading. The covariance is Joseph's form, (I − KH) P (I − KH)ᵀ + K R Kᵀ (Simon, 2006, equation
- * 5.19): rounding cannot make a variance negative where a fine gauge meets a depression that was hardly known.
+ * The belief after a reading. The covariance is Joseph's form, (I − KH) P (I − KH)ᵀ + K R Kᵀ (Simon, 2006, section
+ * 5.1): rounding cannot make a variance negative where a fine gauge meets a depression that was hardly known.
  */
 export const afterReading = (
   engine: Engine,

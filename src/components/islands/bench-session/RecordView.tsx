@@ -43,8 +43,6 @@ export function RecordView({
   const { head, events } = session;
   const setUp = head.setUp;
   const figures: Figures = { unit: head.unit, setUp, mark };
-  const [name, setName] = useState(head.name);
-  const [notes, setNotes] = useState(head.notes);
   const [deleting, setDeleting] = useState(false);
   useEffect(() => document.getElementById('record-title')?.focus(), []);
   const computed = computeBench(setUp, events, head.signOff?.fromEvent ?? null);
@@ -74,9 +72,9 @@ export function RecordView({
             id="record-name"
             class="write long"
             autocomplete="off"
-            value={name}
-            onInput={(event) => setName(event.currentTarget.value.slice(0, 200))}
-            onChange={() => actions.changeHead({ name: name.trim() })}
+            value={head.name}
+            maxLength={200}
+            onInput={(event) => actions.changeHead({ name: event.currentTarget.value })}
           />
         </p>
       </div>
@@ -87,9 +85,9 @@ export function RecordView({
             id="record-notes"
             class="write long"
             rows={4}
-            value={notes}
-            onInput={(event) => setNotes(event.currentTarget.value.slice(0, 10_000))}
-            onChange={() => actions.changeHead({ notes })}
+            value={head.notes}
+            maxLength={10_000}
+            onInput={(event) => actions.changeHead({ notes: event.currentTarget.value })}
           />
         </p>
       </div>
