@@ -44,7 +44,10 @@ async function watch(
     offerReload(() => {
       container.addEventListener('controllerchange', () => location.reload(), { once: true });
       // Asked again until it is done: Chromium can forget the first asking while the old worker is answering.
-      const ask = () => registration.waiting?.postMessage({ type: 'take-over' });
+      const ask = () => {
+        registration.waiting?.postMessage({ type: 'take-over' });
+        registration.active?.postMessage({ type: 'nudge' });
+      };
       ask();
       setInterval(ask, patienceMs);
     });
