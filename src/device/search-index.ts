@@ -14,6 +14,7 @@ export interface FoundPage {
 
 /** The part of the search program that is used here; it is written by the build, beside the pages. */
 interface Pagefind {
+  options(options: { noWorker: boolean }): Promise<void>;
   debouncedSearch(query: string): Promise<{ results: { data(): Promise<PagefindPage> }[] } | null>;
 }
 interface PagefindPage {
@@ -27,9 +28,17 @@ const mostPages = 20;
 
 let loading: Promise<Pagefind> | undefined;
 
-function load(): Promise<Pagefind> {
+async function loadOnce(): Promise<Pagefind> {
   const address = siteAddress('/pagefind/pagefind.js');
-  loading ??= import(/* @vite-ignore */ address).catch((error: unknown) => {
+  const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
+  // The index is small enough to be searched at once. In Chromium a page's own worker can also keep a new version of
+  // the site waiting for minutes after the reader has asked for it.
+  await pagefind.options({ noWorker: true });
+  return pagefind;
+}
+
+function load(): Promise<Pagefind> {
+  loading ??= loadOnce().catch((error: unknown) => {
     loading = undefined; // so that the next key tries again
     throw error;
   });

@@ -16,9 +16,6 @@ export type OfflineState =
   /** A newer version is saved and waits; `load` ends the old one and loads this page anew. */
   | { kind: 'new-version'; load: () => void };
 
-/** Between two askings of the new worker to take over; it usually needs about a second. */
-const patienceMs = 2000;
-
 /** Registers the worker that keeps the whole site on this device, and reports how that goes. Never throws. */
 export async function keepOffline(report: (state: OfflineState) => void): Promise<void> {
   if (import.meta.env.DEV) return report({ kind: 'not-offered', reason: 'development' });
@@ -43,13 +40,7 @@ async function watch(
   const offerWaiting = () =>
     offerReload(() => {
       container.addEventListener('controllerchange', () => location.reload(), { once: true });
-      // Asked again until it is done: Chromium can forget the first asking while the old worker is answering.
-      const ask = () => {
-        registration.waiting?.postMessage({ type: 'take-over' });
-        registration.active?.postMessage({ type: 'nudge' });
-      };
-      ask();
-      setInterval(ask, patienceMs);
+      registration.waiting?.postMessage({ type: 'take-over' });
     });
   const follow = (worker: ServiceWorker) => {
     const isFirst = registration.active === null;

@@ -96,8 +96,11 @@ const memoryStore = (): SessionStore => {
   const sessions = new Map<string, { head: SessionHead; events: RecordedEvent[] }>();
   return {
     keeps: false,
-    load: async (id) => sessions.get(id) ?? null,
-    list: async () => newestFirst([...sessions.values()]),
+    load: async (id) => {
+      const session = sessions.get(id);
+      return session ? asItStands(session) : null;
+    },
+    list: async () => newestFirst([...sessions.values()].map(asItStands)),
     putHead: async (head) => {
       sessions.set(head.id, { head, events: sessions.get(head.id)?.events ?? [] });
     },
@@ -116,6 +119,9 @@ const memoryStore = (): SessionStore => {
     },
   };
 };
+
+/** A copy that later writes do not reach, as a database gives one. */
+const asItStands = ({ head, events }: StoredSession): StoredSession => ({ head, events: [...events] });
 
 const newestFirst = (sessions: readonly StoredSession[]): readonly StoredSession[] =>
   [...sessions].sort((a, b) => (a.head.startedAt < b.head.startedAt ? 1 : -1));

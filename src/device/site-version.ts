@@ -1,4 +1,4 @@
 import { version } from '../../package.json';
 
-/** This site and its version, as a record names what wrote it. */
-export const siteVersion = `evendraw ${version}`;
+/** The version of the site, as records and the foot of a page name it. */
+export const siteVersion: string = version;

@@ -1,4 +1,4 @@
-/** How far to turn, as a sweep on a clock face seen from the screwdriver's end. Units of the view box −52 … 52. */
+/** How far to turn, as a sweep on a clock face seen from the screwdriver's end. Units of the view box −56 … 56. */
 export type ClockFace = {
   /** The filled sweep from 12; whole turns fill the face. */
   readonly sweep: string;

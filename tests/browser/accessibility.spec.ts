@@ -1,32 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { addresses, nameOf, open } from './built-pages.ts';
-
-const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'];
-
-/** Collects what must not happen: errors, breaches of the policy, requests to anywhere else. */
-async function watch(page: Page): Promise<string[]> {
-  const faults: string[] = [];
-  page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) faults.push(`console: ${message.text()}`);
-  });
-  page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
-  page.context().on('request', (request) => {
-    const { origin, protocol } = new URL(request.url());
-    const isOurs = origin === new URL(test.info().project.use.baseURL!).origin;
-    if (!isOurs && !['data:', 'blob:'].includes(protocol)) faults.push(`request: ${request.url()}`);
-  });
-  await page.exposeFunction('reportBreach', (text: string) => faults.push(text));
-  await page.addInitScript(() => {
-    addEventListener('securitypolicyviolation', (event) => {
-      const report = (globalThis as unknown as { reportBreach(text: string): void }).reportBreach;
-      report(
-        `policy: ${event.violatedDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
-      );
-    });
-  });
-  return faults;
-}
+import { axeFindings, watch } from './watch.ts';
 
 test('the watch sees a breach of the policy, an error and a request to another origin', async ({ page }) => {
   const faults = await watch(page);
@@ -50,10 +24,9 @@ for (const address of addresses) {
     await open(page, address);
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
-      const { violations, passes } = await new AxeBuilder({ page }).withTags(standards).analyze();
-      const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
+      const { found, passes } = await axeFindings(page);
       expect(found, colorScheme).toEqual([]);
-      expect(passes.length).toBeGreaterThan(5);
+      expect(passes).toBeGreaterThan(5);
     }
     expect(faults).toEqual([]);
     expect(await page.context().cookies()).toEqual([]);

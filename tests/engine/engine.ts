@@ -112,12 +112,14 @@ export class TestEngine {
     const lifts = this.lifts();
     const speed = rpm / targetRpm;
     const ratiosWith = (hand: number): number[] =>
-      lifts.map((lift) => ratioFor(Math.max(lift + hand, 1e-6) / speed));
-    const hand = bisect(
-      (tried) => ratiosWith(tried).reduce((sum, ratio) => sum + ratio, 0) - ratioNeeded * lifts.length,
-      -40,
-      40,
-    );
+      lifts.map((lift) => ratioFor(Math.max(lift + hand, leastLift) / speed));
+    const hand = rootOf((tried) => {
+      const ratios = ratiosWith(tried);
+      return {
+        value: ratios.reduce((sum, ratio) => sum + ratio, 0) - ratioNeeded * lifts.length,
+        slope: ratios.reduce((sum, ratio) => sum + 1 / (areaSlopeAt(ratio) * speed), 0),
+      };
+    }, [-40, 40]);
     return ratiosWith(hand).map((ratio) => ambientPa * (1 - ratio));
   }
 
@@ -136,9 +138,12 @@ export class TestEngine {
 
 const kappa = 1.4;
 
+const criticalRatio = (2 / (kappa + 1)) ** (kappa / (kappa - 1));
+const leastLift = 1e-6;
+
 /** Flow per area over that at the ambient state, relative to its choked value. */
 const flowPerArea = (ratio: number): number => {
-  const throat = Math.max(ratio, (2 / (kappa + 1)) ** (kappa / (kappa - 1)));
+  const throat = Math.max(ratio, criticalRatio);
   return (
     throat ** (1 / kappa) * Math.sqrt(((2 * kappa) / (kappa - 1)) * (1 - throat ** ((kappa - 1) / kappa)))
   );
@@ -147,16 +152,40 @@ const flowPerArea = (ratio: number): number => {
 /** The area, relative, that keeps a cylinder at a pressure ratio. */
 const areaFor = (ratio: number): number => ratio / flowPerArea(ratio);
 
-const ratioFor = (area: number): number => bisect((ratio) => areaFor(ratio) - area, 1e-6, 1 - 1e-9);
+/** d area / d ratio: area times the logarithmic slopes of ratio and of flow. */
+const areaSlopeAt = (ratio: number): number => {
+  const flow = flowPerArea(ratio);
+  if (ratio <= criticalRatio) return 1 / flow;
+  const power = ratio ** ((kappa - 1) / kappa);
+  const flowLogSlope = 1 / (kappa * ratio) - (((kappa - 1) / kappa) * power) / (2 * ratio * (1 - power));
+  return (1 / flow) * (1 - ratio * flowLogSlope);
+};
+
+const ratioFor = (area: number): number =>
+  area <= areaFor(criticalRatio)
+    ? area * flowPerArea(criticalRatio)
+    : rootOf((ratio) => ({ value: areaFor(ratio) - area, slope: areaSlopeAt(ratio) }), [
+        criticalRatio,
+        1 - 1e-9,
+      ]);
 
 const frictionBar = (rpm: number): number => 0.97 + 0.15 * (rpm / 1000) + 0.05 * (rpm / 1000) ** 2;
 
-const bisect = (f: (x: number) => number, low: number, high: number): number => {
-  let [a, b] = [low, high];
-  for (let k = 0; k < 45; k++) {
-    const middle = (a + b) / 2;
-    if (f(middle) > 0) b = middle;
-    else a = middle;
+/** The root of a rising function: Newton's steps, halving the bracket where one would leave it. */
+const rootOf = (
+  f: (x: number) => { readonly value: number; readonly slope: number },
+  bracket: readonly [number, number],
+): number => {
+  let [a, b] = bracket;
+  let x = (a + b) / 2;
+  for (let k = 0; k < 100; k++) {
+    const { value, slope } = f(x);
+    if (value > 0) b = x;
+    else a = x;
+    const newton = x - value / slope;
+    const next = newton > a && newton < b ? newton : (a + b) / 2;
+    if (Math.abs(next - x) < 1e-13) return next;
+    x = next;
   }
-  return (a + b) / 2;
+  return x;
 };

@@ -2,8 +2,8 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 
-// The search page has its own words and boxes, and every page is in English.
-const unused = /(^|\/)pagefind-(ui|modular-ui|component-ui|highlight)\.|\/?wasm\.unknown\./;
+// The search page has its own words and boxes, it searches without a worker, and every page is in English.
+const unused = /(^|\/)pagefind-(ui|modular-ui|component-ui|highlight|worker)\.|\/?wasm\.unknown\./;
 
 function mustBeClean(errors) {
   if (errors.length > 0) throw new Error(`The search index failed: ${errors.join('; ')}`);

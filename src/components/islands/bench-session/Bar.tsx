@@ -36,26 +36,21 @@ export function Bar({
     actions.changeHead({ timer: running ? stopTimer(head.timer, nowMs()) : startTimer(head.timer, nowMs()) });
   return (
     <div class="bar">
-      <button
-        class="timer"
-        type="button"
-        aria-label={
-          running
-            ? `Engine running for ${time}. Press when it stands.`
-            : `Engine off at ${time}. Press when it runs.`
-        }
-        onClick={toggle}
-      >
+      <button class="timer" type="button" onClick={toggle}>
         {late ? (
           <span class="late">
             {running ? 'Running' : 'Off,'} {time} · stop and let it cool
           </span>
         ) : (
           <span>
-            {running ? 'Running' : 'Engine off,'} <b>{time}</b> · rest at{' '}
-            {formatRunningTime(benchDefaults.restAfterMinutes)}
+            {running ? 'Running' : 'Engine off,'} <b>{time}</b>
+            <span class="rest"> · rest at {formatRunningTime(benchDefaults.restAfterMinutes)}</span>
           </span>
         )}
+        <span class="unseen">
+          {' '}
+          {running ? 'Press when the engine stands.' : 'Press when the engine runs.'}
+        </span>
       </button>
       <span>
         <b>{formatChance(bench.estimate.chanceWithin)}</b> within{' '}

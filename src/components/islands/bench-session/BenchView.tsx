@@ -30,7 +30,7 @@ import { ThreadTable } from './ThreadTable.tsx';
 import { TurnForm } from './TurnForm.tsx';
 import type { BenchActions, BenchState } from './use-bench.ts';
 import { useEntry } from './use-entry.ts';
-import { figure, figureWithUnit, screwName, type Figures, type Mark } from './words.ts';
+import { allOf, figure, figureWithUnit, screwName, type Figures, type Mark } from './words.ts';
 import { WrongWayQuestion } from './WrongWayQuestion.tsx';
 
 type Props = {
@@ -186,8 +186,8 @@ export function BenchView({ session, state, actions, mark, onEnd, onLeave, onSav
           <p class="chance">
             <output>{formatChance(estimate.chanceWithin)}</output>{' '}
             <span>
-              chance that all {setUp.carburettors} are within {figureWithUnit(setUp.tolerancePa, figures)}.
-              Done at {formatChance(bench.confidence)}.
+              chance that {allOf(setUp)} are within {figureWithUnit(setUp.tolerancePa, figures)}. Done at{' '}
+              {formatChance(bench.confidence)}.
             </span>
           </p>
         </section>

@@ -8,13 +8,13 @@ import {
 } from '../../../calculators/index.ts';
 import type { StoredSession } from '../../../device/session-store.ts';
 import { stripMarks } from '../../../drawing/strip-marks.ts';
+import { EstimateTable } from './EstimateTable.tsx';
 import { SavedLine } from './SavedLine.tsx';
 import { StripPlot } from './StripPlot.tsx';
 import type { BenchActions, BenchState } from './use-bench.ts';
 import {
   dateWords,
   eventWords,
-  figure,
   figureWithUnit,
   generationWords,
   verdictWords,
@@ -49,6 +49,7 @@ export function RecordView({
   if (!computed.ok) return <p class="errors">{describeProblem(computed.problem)}</p>;
   const bench = computed.value;
   const { estimate, round } = bench;
+  const marks = stripMarks(bench, events);
 
   return (
     <div class="flow record-view">
@@ -106,37 +107,14 @@ export function RecordView({
           All sessions
         </button>
       </p>
-      <StripPlot bench={bench} figures={figures} marks={stripMarks(bench, events)} />
-      <table class="table">
-        <caption>
-          Where the set stands, in {pressureUnit(head.unit).symbol}; the effect of a turn as this engine
-          showed it.
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Carburettor</th>
-            {estimate.depressionPa.map((_, i) => (
-              <th key={i} scope="col" class="num">
-                {i + 1}
-              </th>
-            ))}
-            <th scope="col" class="num">
-              per turn
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          <tr>
-            <th scope="row">Depression</th>
-            {estimate.depressionPa.map((pascals, i) => (
-              <td key={i} class="num">
-                {figure(pascals, figures)}
-              </td>
-            ))}
-            <td class="num">{figure(estimate.effectPaPerTurn, figures)}</td>
-          </tr>
-        </tbody>
-      </table>
+      <StripPlot bench={bench} figures={figures} marks={marks} />
+      <EstimateTable marks={marks} figures={figures} />
+      {events.some(({ kind }) => kind === 'turn') && (
+        <p class="text">
+          One turn of a screw does about {figureWithUnit(estimate.effectPaPerTurn, figures)} on this engine;
+          its next session starts from that.
+        </p>
+      )}
       <h2>What was done</h2>
       <ol class="entries numbered">
         {events.map((event, index) => (

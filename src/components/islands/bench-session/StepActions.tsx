@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { BenchStep } from '../../../calculators/index.ts';
 import { siteAddress } from '../../../device/site-address.ts';
 
@@ -15,6 +16,12 @@ export function StepActions({
   onRead: () => void;
   onEnd: () => void;
 }) {
+  const actions = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    // The field that had the focus is gone: the keyboard goes on at the first action.
+    if (document.activeElement === document.body)
+      actions.current?.querySelector<HTMLElement>('.first')?.focus({ preventScroll: true });
+  }, [step.kind]);
   const readOnce = (
     <button class="button" type="button" onClick={onRead}>
       Read once more
@@ -26,7 +33,7 @@ export function StepActions({
       return null;
     case 'done':
       return (
-        <p class="actions">
+        <p class="actions" ref={actions}>
           <button class="button first" type="button" onClick={onRound}>
             Start the sign-off round
           </button>
@@ -35,7 +42,7 @@ export function StepActions({
       );
     case 'sign-off':
       return (
-        <p class="actions">
+        <p class="actions" ref={actions}>
           <button class="button first" type="button" onClick={onSign}>
             Sign off
           </button>
@@ -44,7 +51,7 @@ export function StepActions({
       );
     case 'stop':
       return (
-        <p class="actions">
+        <p class="actions" ref={actions}>
           <a
             class="button first"
             href={siteAddress(

@@ -17,7 +17,7 @@ export const newSession = (
 ): StoredSession => {
   const events: readonly RecordedEvent[] = readings.map((reading) => ({ kind: 'reading', ...reading }));
   const record = {
-    app: siteVersion,
+    app: `evendraw ${siteVersion}`,
     id: newSessionId(),
     name: '',
     notes: '',

@@ -5,6 +5,7 @@ import {
   generations,
   handDirection,
   isShort,
+  numberInWords,
   type Bench,
   type BenchSetUp,
   type Generation,
@@ -85,7 +86,7 @@ export const moveWords = (bench: Bench, figures: Figures): MoveWords => {
     }
     case 'done':
       return {
-        before: `Stop here: all ${setUp.carburettors} are within ${tolerance}`,
+        before: `Stop here: ${allOf(setUp)} are within ${tolerance}`,
         reason: 'Now prove it: every nut locked, every carburettor read once more.',
       };
     case 'sign-off':
@@ -140,6 +141,10 @@ const readWords = (
       return { before: `Read ${name}`, reason: `It is the least certain now${speed}.` };
   }
 };
+
+/** `both`, `all four`. */
+export const allOf = ({ carburettors }: BenchSetUp): string =>
+  carburettors === 2 ? 'both' : `all ${numberInWords(carburettors)}`;
 
 const afterTurnWords = (setUp: BenchSetUp, read: number): string => {
   const speed = setUp.targetRpm === undefined ? 'the same' : formatFixed(setUp.targetRpm, 0);
