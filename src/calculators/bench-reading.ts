@@ -10,12 +10,16 @@ import { fail, succeed, type Result } from './result.ts';
  * A reading as typed at the bench, `212`, `9 1/2 inHg` or `12,5 cmHg`, as a depression in pascals. A number without a unit
  * is in the gauge's unit. Problems: those of `parsePressure`; `negative-depression`; `depression-beyond-ambient`.
  */
-export const parseReading = (typed: string, unitId: string, setUp: SetUp): Result<number> => {
+export const parseReading = (
+  typed: string,
+  unitId: string,
+  { ambientPa = defaults.ambientPa }: Pick<SetUp, 'ambientPa'>,
+): Result<number> => {
   const parsed = parsePressure(typed, pressureUnit(unitId), 'reading');
   if (!parsed.ok) return parsed;
   const { pascals } = parsed.value;
   if (pascals < 0) return fail({ kind: 'negative-depression', field: 'reading', depressionPa: pascals });
-  const problem = checkDepression('reading', pascals, setUp.ambientPa ?? defaults.ambientPa);
+  const problem = checkDepression('reading', pascals, ambientPa);
   return problem ? fail(problem) : succeed(pascals);
 };
 

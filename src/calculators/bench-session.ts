@@ -1,6 +1,6 @@
 import { accountOf } from './advisor/account.ts';
-import { afterTurn, depressionsOf } from './advisor/belief.ts';
-import { defaults } from './advisor/priors.ts';
+import { afterTurn, depressionsOf, expectReading } from './advisor/belief.ts';
+import { defaults, margins } from './advisor/priors.ts';
 import { benchDefaults } from './bench-defaults.ts';
 import type { BenchSetUp } from './bench-set-up.ts';
 import { nextStep } from './next-step.ts';
@@ -33,6 +33,12 @@ export type Bench = {
   readonly doubtful: { readonly readPa: number; readonly expectedPa: number } | null;
   readonly wrongWay: WrongWay | null;
   readonly round: SignOffRound | null;
+  /** The readings of the next carburettor that go with everything known; another is asked for again. */
+  readonly believable: {
+    readonly carburettor: number;
+    readonly lowestPa: number;
+    readonly highestPa: number;
+  } | null;
   /** The chance at which the set counts as balanced. */
   readonly confidence: number;
 };
@@ -60,8 +66,24 @@ export const computeBench = (
       step.kind === 'read' && step.reason === 'doubtful' ? doubtOf(setUp, events, step.carburettor) : null,
     wrongWay: answer.kind === 'wrong-way' ? answer.wrongWay : null,
     round,
+    believable: believableOf(setUp, events, step),
     confidence: setUp.confidence ?? defaults.confidence,
   });
+};
+
+const believableOf = (setUp: SetUp, events: readonly SessionEvent[], step: Step): Bench['believable'] => {
+  if (step.kind !== 'read' && step.kind !== 'turn') return null;
+  const { engine, belief, everRead } = accountOf(setUp, events);
+  const carburettor = step.kind === 'turn' ? step.read : step.carburettor;
+  if (!everRead[carburettor - 1]) return null;
+  const then = step.kind === 'turn' ? afterTurn(engine, belief, step.screw - 1, step.turns) : belief;
+  const expected = expectReading(engine, then, carburettor - 1);
+  const reach = Math.sqrt(margins.doubtfulNormalisedSquare * expected.variancePa2);
+  return {
+    carburettor,
+    lowestPa: Math.max(0, expected.depressionPa - reach),
+    highestPa: expected.depressionPa + reach,
+  };
 };
 
 /** What every carburettor is expected to show after an amount that the person chose; as `nextStep` for its own. */

@@ -75,6 +75,8 @@ function sentenceOf(problem: Problem, words: ProblemWords): string {
       return `This was written by a newer version of this site (${formatExact(problem.value)}; this page reads up to ${formatExact(problem.limit.max ?? 0)}). Open it with a page that is up to date.`;
     case 'no-screws':
       return 'Give at least one balance screw; there is none.';
+    case 'all-equal':
+      return 'All readings are the same, so the finest step does not show. Damp the needle less, or give step and swing yourself.';
     case 'no-readings':
       return 'Give at least one reading; there is none.';
     case 'too-few-readings':

@@ -112,6 +112,8 @@ export {
   settleDirection,
 } from './opening-direction.ts';
 export { parseReading, parseSpeed, parseTurns } from './bench-reading.ts';
+export type { GaugeTrial, GaugeTrialField, GaugeTrialTyped } from './gauge-trial.ts';
+export { computeGaugeTrial, describeGaugeTrial } from './gauge-trial.ts';
 export type { TypedReading } from './typed-readings.ts';
 export { parseReadings } from './typed-readings.ts';
 export type { SessionLink } from './session-link.ts';

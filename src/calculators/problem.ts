@@ -67,6 +67,8 @@ export type Problem =
   | { readonly kind: 'newer-version'; readonly field: string; readonly value: number; readonly limit: Limit }
   | { readonly kind: 'no-screws' }
   | { readonly kind: 'no-readings'; readonly field?: string }
+  /** Readings that never differ do not show the step of their scale. */
+  | { readonly kind: 'all-equal'; readonly field: string }
   | {
       readonly kind: 'too-few-readings';
       readonly field: string;

@@ -40,7 +40,12 @@ async function watch(
   const offerWaiting = () =>
     offerReload(() => {
       container.addEventListener('controllerchange', () => location.reload(), { once: true });
-      registration.waiting?.postMessage({ type: 'take-over' });
+      const ask = () => {
+        registration.active?.postMessage({ type: 'nudge' });
+        registration.waiting?.postMessage({ type: 'take-over' });
+      };
+      ask();
+      setInterval(ask, 2000);
     });
   const follow = (worker: ServiceWorker) => {
     const isFirst = registration.active === null;

@@ -236,3 +236,27 @@ test('files that are no sessions are refused in words', async ({ page }) => {
   }
   await expect(page.getByText('Sessions on this device')).toHaveCount(0);
 });
+
+test('the two-minute test fills in step, swing and slip; what is wrong is said beside its field', async ({
+  page,
+}) => {
+  await openLink(page, '#v=1&g=all-adjustable&n=4');
+  await page.getByText('Measure step, swing and slip in two minutes').click();
+  await page.getByLabel('Lowest and highest in ten seconds').fill('228; 236');
+  await page.getByLabel('The same carburettor five times').fill('230; 232');
+  await page.getByRole('button', { name: 'Take these over' }).click();
+  await expect(page.locator('#trial-repeats-wrong')).toContainText('5');
+  await page.getByLabel('The same carburettor five times').fill('230; 232; 230; 230; 232');
+  await page.getByRole('button', { name: 'Take these over' }).click();
+  await expect(page.getByText('Taken over into the answers.')).toBeVisible();
+  await expect(page.getByLabel('Swing of the needle, each way')).toHaveValue('4.0');
+  await expect(page.getByLabel('Finest step you can read on the gauge')).toHaveValue('2.0');
+});
+
+test('says from where to where a reading is believed, and what one outside means', async ({ page }) => {
+  await openLink(page);
+  await start(page);
+  await expect(page.locator('.proof')).toContainText(
+    /A reading of \d from \d+ to \d+ goes with all that is known; another is asked for again/u,
+  );
+});

@@ -74,6 +74,27 @@ export class TestEngine {
     return made;
   }
 
+  /**
+   * Turns a screw while the eye watches one gauge, until it shows the wanted depression, and locks it there. The needle
+   * swings and the speed is off by as much as in any reading. At most two turns. Returns what was really turned.
+   */
+  turnUntil(screw: number, cylinder: number, wantedPa: number): number {
+    const { gauge, targetRpm, speedErrorRpm } = this.description;
+    const rpm = targetRpm + this.random.normal(speedErrorRpm);
+    const half = gauge.flutterPa + gauge.resolutionPa / 2;
+    const aimPa = wantedPa + this.random.uniform(-half, half);
+    const start = this.turned[screw - 1]!;
+    let [low, high] = [-2, 2];
+    for (let k = 0; k < 14; k++) {
+      const middle = (low + high) / 2;
+      this.turned[screw - 1] = start + middle;
+      if (this.depressionsAt(rpm)[cylinder - 1]! > aimPa) low = middle;
+      else high = middle;
+    }
+    this.turned[screw - 1] = start;
+    return this.turn(screw, (low + high) / 2);
+  }
+
   wait(minutes: number): void {
     this.minutes += minutes;
   }

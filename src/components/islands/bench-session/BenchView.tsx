@@ -182,6 +182,13 @@ export function BenchView({ session, state, actions, mark, onEnd, onLeave, onSav
           <h2 id="stand">Where the set stands</h2>
           <StripPlot bench={bench} figures={figures} marks={marks} />
           <p class="aside">Solid: now. Hollow: before the last turn. Arrow: this move. Line: 95 % sure.</p>
+          {bench.believable && (
+            <p class="aside">
+              A reading of {bench.believable.carburettor} from {figure(bench.believable.lowestPa, figures)} to{' '}
+              {figure(bench.believable.highestPa, figures)} goes with all that is known; another is asked for
+              again.
+            </p>
+          )}
           {marks.length > 0 && <EstimateTable marks={marks} figures={figures} />}
           <p class="chance">
             <output>{formatChance(estimate.chanceWithin)}</output>{' '}

@@ -15,6 +15,7 @@ import {
 import type { StoredSession } from '../../../device/session-store.ts';
 import { siteAddress } from '../../../device/site-address.ts';
 import { Choice, Field, type Wrong } from './Field.tsx';
+import { GaugeTrialForm } from './GaugeTrialForm.tsx';
 import { LinkageDrawing } from './LinkageDrawing.tsx';
 import { newSession } from './sessions.ts';
 import { ThreadQuestion } from './ThreadQuestion.tsx';
@@ -257,6 +258,7 @@ export function SetUpForm({
           suffix={unit}
           why="Damp it until it only just still moves, then say how far it swings to either side. Told too small, one set in eight is called done that is not (simulation). No tachometer: give at least 6 mmHg."
         />
+        <GaugeTrialForm unit={answers.unit} onTake={change} />
         <Field
           {...text('tolerance')}
           suffix={`${unit}, highest less lowest`}
