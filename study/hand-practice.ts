@@ -22,6 +22,8 @@ const mostTries = 16;
 const firstTurn = 1 / 8;
 const smallestTurn = 1 / 32;
 const largestTurn = 1 / 2;
+/** Far below what a gauge shows: two readings one step apart differ by the step and the tail of a binary fraction. */
+const tiniestPa = 1e-6;
 
 /**
  * Balances an engine by hand. Every carburettor is read; each that differs from its reference is brought to it, the
@@ -41,8 +43,8 @@ export const balanceByHand = (
   let roundsWithin = 0;
   const most = visitsPerCarburettor * n;
   while (hand.visits < most) {
-    const readings = Array.from({ length: n }, (_, i) => hand.look(i + 1));
-    if (Math.max(...readings) - Math.min(...readings) <= tolerancePa) {
+    const readings = readAll(hand, tolerancePa);
+    if (spreadOf(readings) <= tolerancePa + tiniestPa) {
       if (++roundsWithin === 2) return hand.outcome('done');
       continue;
     }
@@ -50,12 +52,28 @@ export const balanceByHand = (
     matches ??= matchesOf(engine, readings, fixed);
     for (const match of matches) {
       const apart = readings[match.moved - 1]! - readings[match.against - 1]!;
-      if (Math.abs(apart) < tolerancePa / 2) continue;
+      if (Math.abs(apart) < tolerancePa / 2 - tiniestPa) continue;
       bringTogether(practice, hand, match, tolerancePa, effectsPaPerTurn, most);
     }
   }
   return hand.outcome('visits');
 };
+
+/** A full round. Where the spread is near the tolerance, highest and lowest get a second look and their mean counts. */
+const readAll = (hand: Hand, tolerancePa: number): readonly number[] => {
+  const readings = Array.from({ length: hand.engine.cylinders }, (_, i) => hand.look(i + 1));
+  const spread = spreadOf(readings);
+  if (spread <= tolerancePa + tiniestPa || spread > 2 * tolerancePa + tiniestPa) return readings;
+  const [lowest, highest] = [
+    readings.indexOf(Math.min(...readings)),
+    readings.indexOf(Math.max(...readings)),
+  ];
+  return readings.map((reading, i) =>
+    i === lowest || i === highest ? (reading + hand.look(i + 1)) / 2 : reading,
+  );
+};
+
+const spreadOf = (readings: readonly number[]): number => Math.max(...readings) - Math.min(...readings);
 
 /** What each screw is turned for: the fixed carburettor, the one that reads in the middle, or the neighbour inwards. */
 const matchesOf = (
@@ -100,7 +118,7 @@ const bringTogether = (
       if (Math.abs(before.apartPa - apartPa) >= tolerancePa && effect > 0) effectsPaPerTurn.set(screw, effect);
       if (before.apartPa * apartPa < 0) step = Math.max(step / 2, smallestTurn);
     }
-    if (Math.abs(apartPa) <= tolerancePa / 2) return;
+    if (Math.abs(apartPa) <= tolerancePa / 2 + tiniestPa) return;
     const known = effectsPaPerTurn.get(screw) ?? [...effectsPaPerTurn.values()].at(-1);
     const inProportion = known === undefined ? firstTurn : Math.abs(apartPa) / known;
     const wanted = practice === 'eighth' ? step : Math.min(Math.max(inProportion, smallestTurn), largestTurn);
@@ -122,7 +140,7 @@ const compare = (
   const reference = hand.look(against);
   const own = hand.look(moved);
   const apartPa = own - reference;
-  if (Math.abs(apartPa) < tolerancePa / 4 || Math.abs(apartPa) > 1.5 * tolerancePa)
+  if (Math.abs(apartPa) < tolerancePa / 4 || Math.abs(apartPa) > 1.5 * tolerancePa + tiniestPa)
     return { referencePa: reference, apartPa };
   const referencePa = (reference + hand.look(against)) / 2;
   return { referencePa, apartPa: (own + hand.look(moved)) / 2 - referencePa };

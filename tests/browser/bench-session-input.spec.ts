@@ -260,3 +260,13 @@ test('says from where to where a reading is believed, and what one outside means
     /A reading of \d from \d+ to \d+ goes with all that is known; another is asked for again/u,
   );
 });
+
+test('a set without thread is stopped, and the way on leads to a place that is there', async ({ page }) => {
+  await openLink(page, '#v=1&g=all-adjustable&n=2&o=a&r=200,300&t=0/0,0/0');
+  await start(page);
+  await expect(page.locator('#move')).toContainText('Stop: the thread left does not allow it');
+  const way = page.getByRole('link', { name: 'Show how to re-centre the screws' });
+  const anchor = new URL((await way.getAttribute('href'))!, page.url()).hash;
+  await way.click();
+  await expect(page.locator(anchor)).toBeInViewport();
+});

@@ -182,14 +182,19 @@ const areaSlopeAt = (ratio: number): number => {
   return (1 / flow) * (1 - ratio * flowLogSlope);
 };
 
-const ratioFor = (area: number): number =>
-  area <= areaFor(criticalRatio)
-    ? area * flowPerArea(criticalRatio)
-    : rootOf((ratio) => ({ value: areaFor(ratio) - area, slope: areaSlopeAt(ratio) }), [
-        criticalRatio,
-        1 - 1e-9,
-      ]);
+/**
+ * The pressure ratio that an area keeps: exact where choked, else one Newton step from a table that is even in
+ * 1 / area², in which the ratio is nearly straight.
+ */
+const ratioFor = (area: number): number => {
+  if (area <= chokedArea) return area * flowPerArea(criticalRatio);
+  const place = (tableSize * chokedArea ** 2) / area ** 2;
+  const k = Math.min(Math.floor(place), tableSize - 1);
+  const guess = ratioTable[k]! + (place - k) * (ratioTable[k + 1]! - ratioTable[k]!);
+  return Math.min(guess - (areaFor(guess) - area) / areaSlopeAt(guess), largestRatio);
+};
 
+const largestRatio = 1 - 1e-9;
 const frictionBar = (rpm: number): number => 0.97 + 0.15 * (rpm / 1000) + 0.05 * (rpm / 1000) ** 2;
 
 /** The root of a rising function: Newton's steps, halving the bracket where one would leave it. */
@@ -205,8 +210,18 @@ const rootOf = (
     else a = x;
     const newton = x - value / slope;
     const next = newton > a && newton < b ? newton : (a + b) / 2;
-    if (Math.abs(next - x) < 1e-13) return next;
+    if (Math.abs(next - x) < 1e-12) return next;
     x = next;
   }
   return x;
 };
+
+const chokedArea = areaFor(criticalRatio);
+const tableSize = 4096;
+const ratioTable = Array.from({ length: tableSize + 1 }, (_, k) => {
+  const area = chokedArea / Math.sqrt(Math.max(k, 1e-6) / tableSize);
+  return rootOf((ratio) => ({ value: areaFor(ratio) - area, slope: areaSlopeAt(ratio) }), [
+    criticalRatio,
+    largestRatio,
+  ]);
+});

@@ -219,3 +219,31 @@ test('benchSessionExample: its answers make a set-up, its readings a first move'
   expect(free).toMatchObject({ kind: 'turn', screw: 4 });
   expect(free.kind === 'turn' && free.turns).toBeLessThan(0);
 });
+
+describe('computeBench(…).believable', () => {
+  test('a reading at either end is taken, one beyond it is asked for again', () => {
+    const events = [...firstReadings];
+    const next = benchOf(events);
+    const { believable, step } = next;
+    if (!believable || step.kind !== 'turn') throw new Error('a turn was expected');
+    const turned: SessionEvent = { kind: 'turn', screw: step.screw, turns: step.turns, minute: 0 };
+    const stepAfter = (depressionPa: number) =>
+      stepOf(setUp, [
+        ...events.map((event) => ({ ...event, minute: 0 })),
+        turned,
+        { kind: 'reading', carburettor: believable.carburettor, depressionPa, minute: 0 },
+      ]).step;
+    const doubtful = { kind: 'read', carburettor: believable.carburettor, reason: 'doubtful' };
+    for (const [edge, beyond] of [
+      [believable.lowestPa, -1],
+      [believable.highestPa, 1],
+    ] as const) {
+      expect(stepAfter(edge - beyond * 5 * mmHg)).not.toEqual(doubtful);
+      expect(stepAfter(edge + beyond * 5 * mmHg)).toEqual(doubtful);
+    }
+  });
+
+  test('nothing is said of a carburettor that has not been read', () => {
+    expect(benchOf([]).believable).toBeNull();
+  });
+});

@@ -7,6 +7,7 @@ import {
   type BenchSetUp,
 } from '../../../calculators/index.ts';
 import type { RecordedEvent } from '../../../device/session-record.ts';
+import { PanelForm } from './PanelForm.tsx';
 
 type RecordedReading = Extract<RecordedEvent, { kind: 'reading' }>;
 
@@ -44,14 +45,7 @@ export function ReadingForm({
   };
 
   return (
-    <form
-      class="panel"
-      aria-label="The reading, put right"
-      onSubmit={(submit) => {
-        submit.preventDefault();
-        take();
-      }}
-    >
+    <PanelForm label="The reading, put right" verb="Put it right" onTake={take} onLeave={onLeave}>
       <fieldset>
         <legend>Carburettor</legend>
         <div class="options">
@@ -87,14 +81,6 @@ export function ReadingForm({
         />
         {pressureUnit(unit).symbol}
       </p>
-      <p class="actions">
-        <button class="button first" type="submit">
-          Put it right
-        </button>
-        <button class="button" type="button" onClick={onLeave}>
-          Leave it
-        </button>
-      </p>
-    </form>
+    </PanelForm>
   );
 }

@@ -6,6 +6,7 @@ import {
   parseTurns,
   type BenchSetUp,
 } from '../../../calculators/index.ts';
+import { PanelForm } from './PanelForm.tsx';
 import { screwLabel } from './words.ts';
 
 type Turn = { readonly screw: number; readonly turns: number };
@@ -37,14 +38,7 @@ export function TurnForm({
   };
 
   return (
-    <form
-      class="panel"
-      aria-label="What was really turned"
-      onSubmit={(event) => {
-        event.preventDefault();
-        take();
-      }}
-    >
+    <PanelForm label="What was really turned" verb={verb} onTake={take} onLeave={onLeave}>
       <fieldset>
         <legend>Screw</legend>
         <div class="options">
@@ -100,14 +94,6 @@ export function TurnForm({
         />
         turn
       </p>
-      <p class="actions">
-        <button class="button first" type="submit">
-          {verb}
-        </button>
-        <button class="button" type="button" onClick={onLeave}>
-          Leave it
-        </button>
-      </p>
-    </form>
+    </PanelForm>
   );
 }
