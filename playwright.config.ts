@@ -23,7 +23,7 @@ export default defineConfig({
     {
       name: 'phone',
       // These open windows of their own, of every size that they need.
-      testIgnore: /(offline|accessibility|layout)\.spec\.ts/,
+      testIgnore: /(offline|accessibility|layout|look|input)\.spec\.ts/,
       use: {
         viewport: { width: 412, height: 839 },
         deviceScaleFactor: 2.625,

@@ -115,7 +115,8 @@ const bringTogether = (
     if (before) {
       const effect = (before.apartPa - apartPa) / before.turned;
       // A change that the needle's swing could feign teaches nothing.
-      if (Math.abs(before.apartPa - apartPa) >= tolerancePa && effect > 0) effectsPaPerTurn.set(screw, effect);
+      if (Math.abs(before.apartPa - apartPa) >= tolerancePa && effect > 0)
+        effectsPaPerTurn.set(screw, effect);
       if (before.apartPa * apartPa < 0) step = Math.max(step / 2, smallestTurn);
     }
     if (Math.abs(apartPa) <= tolerancePa / 2 + tiniestPa) return;

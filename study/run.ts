@@ -57,7 +57,9 @@ const printRow = (row: readonly string[]): void =>
   console.log(row.map((word, k) => word.padEnd(widths[k]!)).join(' '));
 
 const started = performance.now();
-console.log(`${engines} engines a cell, seed ${seed}. Median / 95 % of visits, moves, turns and true spread.`);
+console.log(
+  `${engines} engines a cell, seed ${seed}. Median / 95 % of visits, moves, turns and true spread.`,
+);
 printRow(columns);
 const summaries: CellSummary[] = [];
 for (const cell of cells.filter((candidate) => nameOf(candidate).includes(values.only))) {

@@ -134,13 +134,16 @@ export class TestEngine {
     const speed = rpm / targetRpm;
     const ratiosWith = (hand: number): number[] =>
       lifts.map((lift) => ratioFor(Math.max(lift + hand, leastLift) / speed));
-    const hand = rootOf((tried) => {
-      const ratios = ratiosWith(tried);
-      return {
-        value: ratios.reduce((sum, ratio) => sum + ratio, 0) - ratioNeeded * lifts.length,
-        slope: ratios.reduce((sum, ratio) => sum + 1 / (areaSlopeAt(ratio) * speed), 0),
-      };
-    }, [-40, 40]);
+    const hand = rootOf(
+      (tried) => {
+        const ratios = ratiosWith(tried);
+        return {
+          value: ratios.reduce((sum, ratio) => sum + ratio, 0) - ratioNeeded * lifts.length,
+          slope: ratios.reduce((sum, ratio) => sum + 1 / (areaSlopeAt(ratio) * speed), 0),
+        };
+      },
+      [-40, 40],
+    );
     return ratiosWith(hand).map((ratio) => ambientPa * (1 - ratio));
   }
 
@@ -220,8 +223,8 @@ const chokedArea = areaFor(criticalRatio);
 const tableSize = 4096;
 const ratioTable = Array.from({ length: tableSize + 1 }, (_, k) => {
   const area = chokedArea / Math.sqrt(Math.max(k, 1e-6) / tableSize);
-  return rootOf((ratio) => ({ value: areaFor(ratio) - area, slope: areaSlopeAt(ratio) }), [
-    criticalRatio,
-    largestRatio,
-  ]);
+  return rootOf(
+    (ratio) => ({ value: areaFor(ratio) - area, slope: areaSlopeAt(ratio) }),
+    [criticalRatio, largestRatio],
+  );
 });

@@ -55,7 +55,9 @@ export function StepActions({
           <a
             class="button first"
             href={siteAddress(
-              step.reason === 'thread' ? '/when-it-will-not-balance/#the-thread-ran-out' : '/when-it-will-not-balance/',
+              step.reason === 'thread'
+                ? '/when-it-will-not-balance/#the-thread-ran-out'
+                : '/when-it-will-not-balance/',
             )}
           >
             {step.reason === 'thread' ? 'Show how to re-centre the screws' : 'Show what else it can be'}
