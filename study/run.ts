@@ -35,8 +35,7 @@ const nameOf = (cell: {
   carburettors: number;
 }): string => [cell.hardship, cell.generation, cell.carburettors, cell.method].join(' ');
 
-const percent = (part: number, whole: number): string =>
-  whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)} %`;
+const percent = (share: number | null): string => (share === null ? '–' : `${(100 * share).toFixed(1)} %`);
 const pair = ({ median, most95 }: MedianAnd95, decimals: number, unit = 1): string =>
   `${(median / unit).toFixed(decimals)} / ${(most95 / unit).toFixed(decimals)}`;
 
@@ -74,19 +73,20 @@ for (const cell of cells.filter((candidate) => nameOf(candidate).includes(values
     pair(summary.moves, 0),
     pair(summary.turns, 2),
     pair(summary.trueSpreadPa, 1, mmHg),
-    percent(summary.wronglyCalledDone, summary.calledDone),
-    percent(summary.engines - summary.calledDone, summary.engines),
+    percent(summary.wrongShare),
+    percent(summary.gaveUpShare),
   ]);
 }
 
 const calibration = bandsTogether(summaries.filter(({ hardship }) => hardship === 'plain'));
 console.log('\nStated chance, and how often it was true (plain cells, at every step):');
-for (const { from, to, claims, within } of calibration)
-  console.log(`${from.toFixed(1)}–${to.toFixed(1)}  ${percent(within, claims)} of ${claims}`);
+for (const { from, to, claims, share } of calibration)
+  console.log(`${from.toFixed(1)}–${to.toFixed(1)}  ${percent(share)} of ${claims}`);
 console.log(`${((performance.now() - started) / 1000).toFixed(0)} s`);
 
 if (values.write !== undefined) {
   const command = `npm run study -- --engines ${engines} --seed ${seed}`;
-  const study = { engines, seed, date: values.date, command, calibration, cells: summaries };
+  const written = summaries.map(({ claimBands, ...summary }) => summary);
+  const study = { engines, seed, date: values.date, command, calibration, cells: written };
   writeFileSync(values.write, `${JSON.stringify(study, null, 2)}\n`);
 }

@@ -18,6 +18,8 @@ export type ClaimBand = {
   readonly to: number;
   readonly claims: number;
   readonly within: number;
+  /** Share of the claims that were true; null where nothing was claimed. */
+  readonly share: number | null;
 };
 
 export type CellSummary = {
@@ -35,8 +37,10 @@ export type CellSummary = {
   readonly calledDone: number;
   /** Of the sets called done, those that are not within. */
   readonly wronglyCalledDone: number;
+  readonly wrongShare: number | null;
   readonly stoppedForThread: number;
   readonly stoppedForVisits: number;
+  readonly gaveUpShare: number | null;
   readonly claimBands: readonly ClaimBand[];
 };
 
@@ -59,8 +63,10 @@ export const summaryOf = (cell: Cell, runs: readonly Run[]): CellSummary => {
     trueSpreadPa: medianAnd95(done.map(({ trueSpreadPa }) => trueSpreadPa)),
     calledDone: done.length,
     wronglyCalledDone: wrong.length,
+    wrongShare: share(wrong.length, done.length),
     stoppedForThread: runs.filter(({ called }) => called === 'thread').length,
     stoppedForVisits: runs.filter(({ called }) => called === 'visits').length,
+    gaveUpShare: share(runs.length - done.length, runs.length),
     claimBands: cell.method === 'advice' ? bandsOf(runs) : [],
   };
 };
@@ -69,22 +75,33 @@ export const summaryOf = (cell: Cell, runs: readonly Run[]): CellSummary => {
 export const bandsTogether = (cells: readonly CellSummary[]): readonly ClaimBand[] =>
   bandStarts.map((from, k) => {
     const bands = cells.flatMap(({ claimBands }) => claimBands[k] ?? []);
-    return {
+    return bandOf(
       from,
-      to: rounded(from + bandWidth),
-      claims: bands.reduce((sum, { claims }) => sum + claims, 0),
-      within: bands.reduce((sum, { within }) => sum + within, 0),
-    };
+      bands.reduce((sum, { claims }) => sum + claims, 0),
+      bands.reduce((sum, { within }) => sum + within, 0),
+    );
   });
 
 const bandsOf = (runs: readonly Run[]): readonly ClaimBand[] => {
   const claims = runs.flatMap((run) => run.claims);
   return bandStarts.map((from) => {
-    const to = rounded(from + bandWidth);
+    const to = endOf(from);
     const inside = claims.filter(({ chance }) => chance >= from && (chance < to || to === 1));
-    return { from, to, claims: inside.length, within: inside.filter(({ within }) => within).length };
+    return bandOf(from, inside.length, inside.filter(({ within }) => within).length);
   });
 };
+
+const bandOf = (from: number, claims: number, within: number): ClaimBand => ({
+  from,
+  to: endOf(from),
+  claims,
+  within,
+  share: share(within, claims),
+});
+
+const endOf = (from: number): number => rounded(from + bandWidth);
+
+const share = (part: number, whole: number): number | null => (whole === 0 ? null : rounded(part / whole));
 
 /** The smallest value that so large a share of the values does not exceed; 0 where there are none. */
 export const quantile = (values: readonly number[], share: number): number => {

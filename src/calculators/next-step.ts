@@ -80,8 +80,15 @@ const stepOf = (setUp: SetUp, account: Account, chance: Chance): Step => {
         read: mostMoved(setUp, turn.screw) + 1,
       };
   }
-  if (!turn && account.readSinceTurn.every(Boolean) && isCut(plan)) return { kind: 'stop', reason: 'thread' };
-  return { kind: 'read', carburettor: bestReading.carburettor + 1, reason: 'least-certain' };
+  if (!turn && isCut(plan)) {
+    const stale = account.readSinceTurn.indexOf(false);
+    if (stale < 0) return { kind: 'stop', reason: 'thread' };
+    return { kind: 'read', carburettor: stale + 1, reason: 'least-certain' };
+  }
+  const carburettor = isBetter(bestReading.chance, chance)
+    ? bestReading.carburettor
+    : mostTellingReadingOf(account);
+  return { kind: 'read', carburettor: carburettor + 1, reason: 'least-certain' };
 };
 
 /** The carburettor that a screw moves most, the first among equals. */
@@ -138,7 +145,7 @@ const largestTurn = (
   const { engine, belief } = account;
   const at = effectAt(engine);
   const careful = Math.sqrt(belief.covariance[at]![at]!) > margins.carefulEffectLogSd;
-  const most = careful ? margins.carefulTurns : Infinity;
+  const most = careful ? margins.carefulTurns : margins.largestTurns;
   let best: { screw: number; turns: number; effectPa: number } | null = null;
   plan.turns.forEach((planned, screw) => {
     const perTurn = effectOf(engine, belief, screw) * largestShare(account, screw);
@@ -158,6 +165,21 @@ const roundedTurns = (wanted: number, left: TurnsLeft | null): number => {
   const allowed = cutToThread(nearest, left);
   if (allowed === nearest) return nearest;
   return Math.trunc(allowed * minutesPerTurn) / minutesPerTurn;
+};
+
+/**
+ * The carburettor whose reading tells most about the distance of the highest from the lowest: for a set that seems just
+ * too wide no reading that says what is expected raises the chance, and only one that may say otherwise helps.
+ */
+const mostTellingReadingOf = ({ engine, belief }: Account): number => {
+  const depressions = depressionsOf(engine, belief);
+  const highest = depressions.indexOf(Math.max(...depressions));
+  const lowest = depressions.indexOf(Math.min(...depressions));
+  const removedVariances = depressions.map((_, i) => {
+    const { column, variancePa2 } = expectReading(engine, belief, i);
+    return (column[highest]! - column[lowest]!) ** 2 / variancePa2;
+  });
+  return removedVariances.indexOf(Math.max(...removedVariances));
 };
 
 /** The carburettor whose reading promises the best chance; the lowest number among equals. */

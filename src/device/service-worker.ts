@@ -40,12 +40,7 @@ async function watch(
   const offerWaiting = () =>
     offerReload(() => {
       container.addEventListener('controllerchange', () => location.reload(), { once: true });
-      const ask = () => {
-        registration.active?.postMessage({ type: 'nudge' });
-        registration.waiting?.postMessage({ type: 'take-over' });
-      };
-      ask();
-      setInterval(ask, 2000);
+      registration.waiting?.postMessage({ type: 'take-over' });
     });
   const follow = (worker: ServiceWorker) => {
     const isFirst = registration.active === null;

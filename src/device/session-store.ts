@@ -124,4 +124,4 @@ const memoryStore = (): SessionStore => {
 const asItStands = ({ head, events }: StoredSession): StoredSession => ({ head, events: [...events] });
 
 const newestFirst = (sessions: readonly StoredSession[]): readonly StoredSession[] =>
-  [...sessions].sort((a, b) => (a.head.startedAt < b.head.startedAt ? 1 : -1));
+  [...sessions].sort((a, b) => Date.parse(b.head.startedAt) - Date.parse(a.head.startedAt));

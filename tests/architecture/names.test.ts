@@ -36,7 +36,7 @@ describe('names', () => {
     expect(slugOf('Search')).toBe('search');
   });
 
-  const ours = ['src', 'tests', 'tools', 'public'].flatMap((folder) =>
+  const ours = ['src', 'study', 'tests', 'tools', 'public'].flatMap((folder) =>
     listFiles(root + folder).map((file) => `${folder}/${file}`),
   );
 

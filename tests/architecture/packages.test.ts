@@ -53,9 +53,12 @@ describe('packages', () => {
         .filter(isPackage)
         .filter((name) => !(nameOf(name) in packages.dependencies)),
     ).toEqual([]);
-    const everywhere = ['src', 'tests', 'tools'].flatMap(sourceFiles).flatMap(importsOf).filter(isPackage);
+    const everywhere = ['src', 'study', 'tests', 'tools']
+      .flatMap(sourceFiles)
+      .flatMap(importsOf)
+      .filter(isPackage);
     const unnamed = everywhere.filter(
-      (name) => !/^(tests|tools)\//.test(name) && !known.includes(nameOf(name)),
+      (name) => !/^(study|tests|tools)\//.test(name) && !known.includes(nameOf(name)),
     );
     expect([...new Set(unnamed)]).toEqual([]);
   });

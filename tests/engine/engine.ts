@@ -111,9 +111,15 @@ export class TestEngine {
         : 0;
     const seen = Math.round((truth + flutter + wrong) / gauge.resolutionPa) * gauge.resolutionPa;
     return {
-      depressionPa: Math.max(0, seen),
+      depressionPa: Math.min(Math.max(0, seen), this.lastMarkPa),
       rpm: Math.round(rpm + this.random.normal(this.description.tachometerErrorRpm)),
     };
+  }
+
+  /** The last mark of the scale below the ambient pressure: no gauge shows more than an empty manifold. */
+  private get lastMarkPa(): number {
+    const { gauge, ambientPa } = this.description;
+    return (Math.ceil(ambientPa / gauge.resolutionPa) - 1) * gauge.resolutionPa;
   }
 
   /** The truth, at the target speed. */

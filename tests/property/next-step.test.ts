@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { accountOf } from '../../src/calculators/advisor/account.ts';
+import { priors } from '../../src/calculators/advisor/priors.ts';
 import { symmetricEigen } from '../../src/calculators/advisor/matrix.ts';
 import {
   formatExact,
@@ -151,7 +152,10 @@ describe('nextStep(setUp, events) on any legal events', () => {
         expect(estimate.chanceWithin).toBeGreaterThanOrEqual(0);
         expect(estimate.chanceWithin).toBeLessThanOrEqual(1);
         expect(Math.min(estimate.spreadPa, ...estimate.standardUncertaintyPa)).toBeGreaterThanOrEqual(0);
-        expect(estimate.effectPaPerTurn).toBeGreaterThan(0);
+        const first = setUp.effectPaPerTurn ?? priors.effectPaPerTurn;
+        expect(Math.abs(Math.log(estimate.effectPaPerTurn / first))).toBeLessThanOrEqual(
+          priors.effectLogReach * (1 + 1e-12),
+        );
         expect(estimate.depressionPa).toHaveLength(setUp.carburettors);
         expect(estimate.turnsLeft).toHaveLength(setUp.screws.length);
         if (step.kind === 'done')

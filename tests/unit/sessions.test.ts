@@ -119,4 +119,29 @@ describe('nextStep, whole sessions on engines that share no code with it', () =>
     for (const { name, setUp, outcome } of stopped)
       expect(outcome.visits, name).toBeLessThan(12 * setUp.carburettors);
   });
+
+  test('six carburettors that 0.4 turn each way cannot level are given up in three visits each, not twelve', () => {
+    const sessions = Array.from({ length: 9 }, (_, k) => {
+      const random = randomFrom(7000 + k);
+      const thread = Array.from({ length: 5 }, () => ({ closing: 0.4, opening: 0.4 }));
+      const screws = screwsOf('fixed-reference', 6, { fixed: 1, thread });
+      if (!screws.ok) throw new Error(screws.problem.kind);
+      const linkage = screws.value.map(({ moves }) => moves);
+      const engine = inventedEngine({ linkage, effectFactor: [1, 1], changes: { thread } }, random);
+      const setUp: SetUp = {
+        carburettors: 6,
+        screws: screws.value,
+        tolerancePa: 10 * mmHg,
+        gauge: { resolutionPa: 5 * mmHg, flutterPa: 3 * mmHg },
+      };
+      return { name: `seed ${7000 + k}`, setUp, outcome: runSession(setUp, engine) };
+    });
+    const visits = sessions.map(({ outcome }) => outcome.visits).sort((a, b) => a - b);
+    const words = sessions.map(describeSpread).join('\n');
+    expect(
+      sessions.filter(({ outcome }) => outcome.called === 'thread').length,
+      words,
+    ).toBeGreaterThanOrEqual(8);
+    expect(visits[4], words).toBeLessThanOrEqual(3 * 6);
+  });
 });

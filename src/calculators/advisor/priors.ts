@@ -50,7 +50,9 @@ export const margins = {
   /** A minute on a clock face. */
   turnStep: 1 / 60,
   carefulTurns: 1 / 4,
-  carefulEffectLogSd: 0.2,
+  /** However well known the effect seems: a reading that was wrong can make it seem tiny, and the turn huge. */
+  largestTurns: 1,
+  carefulEffectLogSd: 0.3,
   knownEffectLogSd: 0.1,
   negligiblePa: 2 * mmHg,
   readAfterTurnSdPa: 3 * mmHg,
