@@ -160,6 +160,15 @@ export {
   throttleAreaRatio,
 } from './compressible-flow.ts';
 
+// Engine speed and sound
+export {
+  firingFrequencyHz,
+  firingIntervalDegrees,
+  fourStrokeCycleDegrees,
+  rpmOfFiringFrequency,
+} from './firing-frequency.ts';
+export { speedOfSoundMPerS } from './speed-of-sound.ts';
+
 // Balance analyser
 export type {
   BalanceAnalysis,

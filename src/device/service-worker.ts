@@ -13,8 +13,11 @@ export type OfflineState =
   | { kind: 'failed' }
   /** `before`: it was saved before this page was opened, so it is no news. */
   | { kind: 'saved'; saved: SavedVersion; before: boolean }
-  /** A newer version is saved and waits; `load` ends the old one and loads this page anew. */
-  | { kind: 'new-version'; load: () => void };
+  /**
+   * A newer version is saved and waits. `load` ends the old one and loads this page anew, if this is the only window of
+   * the site; else it reports again, with the number of others.
+   */
+  | { kind: 'new-version'; otherWindows: number; load: () => void };
 
 /** Registers the worker that keeps the whole site on this device, and reports how that goes. Never throws. */
 export async function keepOffline(report: (state: OfflineState) => void): Promise<void> {
@@ -35,45 +38,43 @@ async function watch(
   registration: ServiceWorkerRegistration,
   report: (state: OfflineState) => void,
 ): Promise<void> {
-  const container = navigator.serviceWorker;
-  const offerReload = (load: () => void) => report({ kind: 'new-version', load });
-  const offerWaiting = () =>
-    offerReload(() => {
-      container.addEventListener('controllerchange', () => location.reload(), { once: true });
-      registration.waiting?.postMessage({ type: 'take-over' });
-    });
+  const offer = (otherWindows = 0) => report({ kind: 'new-version', otherWindows, load });
+  const load = async () => {
+    if (!registration.waiting) return;
+    const reload = () => location.reload();
+    navigator.serviceWorker.addEventListener('controllerchange', reload);
+    const { otherWindows } = await ask<{ otherWindows: number }>(registration.waiting, 'take-over');
+    if (otherWindows === 0) return;
+    navigator.serviceWorker.removeEventListener('controllerchange', reload);
+    offer(otherWindows);
+  };
   const follow = (worker: ServiceWorker) => {
     const isFirst = registration.active === null;
     if (isFirst) report({ kind: 'saving' });
     worker.addEventListener('statechange', async () => {
-      if (worker.state === 'installed' && !isFirst) offerWaiting();
+      if (worker.state === 'installed' && !isFirst) offer();
       if (worker.state === 'activated' && isFirst)
         report({ kind: 'saved', saved: await describe(worker), before: false });
       if (worker.state === 'redundant' && isFirst) report({ kind: 'failed' });
     });
   };
 
-  // Another window asked for the new version: this page goes on as it is, and may load it when it likes.
-  // The first worker of all takes over too, but from nobody.
-  let isControlled = container.controller !== null;
-  container.addEventListener('controllerchange', () => {
-    if (isControlled) offerReload(() => location.reload());
-    isControlled = true;
-  });
   registration.addEventListener('updatefound', () => {
     if (registration.installing) follow(registration.installing);
   });
   if (registration.installing) follow(registration.installing);
   if (registration.active) {
     report({ kind: 'saved', saved: await describe(registration.active), before: true });
-    if (registration.waiting) offerWaiting();
+    if (registration.waiting) offer();
   }
 }
 
-function describe(worker: ServiceWorker): Promise<SavedVersion> {
+const describe = (worker: ServiceWorker) => ask<SavedVersion>(worker, 'describe');
+
+function ask<Answer>(worker: ServiceWorker, type: 'describe' | 'take-over'): Promise<Answer> {
   return new Promise((resolve) => {
     const channel = new MessageChannel();
-    channel.port1.onmessage = (event: MessageEvent<SavedVersion>) => resolve(event.data);
-    worker.postMessage({ type: 'describe' }, [channel.port2]);
+    channel.port1.onmessage = (event: MessageEvent<Answer>) => resolve(event.data);
+    worker.postMessage({ type }, [channel.port2]);
   });
 }

@@ -31,8 +31,8 @@ export type StudyPlot = {
   readonly ticks: readonly { readonly x: number; readonly label: string }[];
 };
 
-const left = 30;
-const right = 80;
+const left = 39;
+const right = 88;
 const firstRow = 40;
 const rowHeight = 22;
 /** A group's heading and the gap above it. */

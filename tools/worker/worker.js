@@ -10,8 +10,7 @@ self.addEventListener('activate', (event) => {
   event.waitUntil(dropOldVersions().then(() => self.clients.claim()));
 });
 self.addEventListener('message', (event) => {
-  // Never of its own accord: an open page may still need files of the version it was loaded from.
-  if (event.data?.type === 'take-over') event.waitUntil(self.skipWaiting());
+  if (event.data?.type === 'take-over') event.waitUntil(takeOver(event.ports[0]));
   if (event.data?.type === 'describe')
     event.ports[0]?.postMessage({ version: saved.version, megabytes: saved.megabytes });
 });
@@ -20,10 +19,7 @@ self.addEventListener('fetch', (event) => {
   const url = new URL(request.url);
   const isOurs = url.origin === self.location.origin && url.pathname.startsWith(saved.base);
   if (request.method !== 'GET' || !isOurs) return;
-  if (request.mode === 'navigate') {
-    event.respondWith(answerPage(request, url));
-    event.waitUntil(dropOldVersions());
-  } else event.respondWith(answerFile(request));
+  event.respondWith(request.mode === 'navigate' ? answerPage(request, url) : answerFile(request));
 });
 
 /** All files or none: with one missing the installation fails and the earlier version stays. */
@@ -39,22 +35,25 @@ async function saveEverything() {
 }
 
 /**
- * Old versions go when at most one window is open: of several, one may still run on old files. The names are read
- * before asking for a newer worker, so that a cache which one is filling just now can never be among them.
+ * Never of its own accord, and only for the one window that asks: another may be in the middle of a session, with files
+ * of the version that it was loaded from. Answers how many other windows there are.
  */
-async function dropOldVersions() {
-  const old = (await caches.keys()).filter((name) => name.startsWith(family) && name !== cacheName);
-  const { installing, waiting } = self.registration;
+async function takeOver(port) {
   const windows = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
-  if (installing || waiting || windows.length > 1) return;
-  await Promise.all(old.map((name) => caches.delete(name)));
+  const otherWindows = windows.filter((one) => one.url.startsWith(addressOf(''))).length - 1;
+  port?.postMessage({ otherWindows });
+  if (otherWindows === 0) await self.skipWaiting();
 }
 
-/** From this version, else from an older one that is still kept. Nothing here depends on a query. */
+async function dropOldVersions() {
+  const names = (await caches.keys()).filter((name) => name.startsWith(family) && name !== cacheName);
+  await Promise.all(names.map((name) => caches.delete(name)));
+}
+
+/** Nothing here depends on a query. */
 async function findSaved(address) {
-  const options = { ignoreSearch: true, ignoreVary: true };
   const cache = await caches.open(cacheName);
-  return (await cache.match(address, options)) ?? caches.match(address, options);
+  return cache.match(address, { ignoreSearch: true, ignoreVary: true });
 }
 
 async function answerFile(request) {
