@@ -179,6 +179,7 @@ test('a whole session with the server stopped after the first load', async ({ br
     ended = (await person.step(invented)) === 'sign-off';
   await expect(page.locator('.hold')).toContainText('Signed off: within 10');
   expect(invented.engine.spreadPa / mmHg).toBeLessThanOrEqual(10);
+  await expect(page.getByText('Saved on this device only.')).toBeVisible();
   await page.reload();
   await expect(page.getByRole('button', { name: /^Show/u })).toBeVisible();
   await context.close();
