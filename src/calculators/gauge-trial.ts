@@ -4,6 +4,7 @@ import { formatSignificant } from './format-number.ts';
 import { inUnit, pressureUnit } from './pressure-units.ts';
 import type { Problem } from './problem.ts';
 import type { Gauge } from './protocol.ts';
+import { readingsOfList } from './reading-list.ts';
 import { fail, succeed, type Result } from './result.ts';
 import { sampleStandardDeviation } from './sample-standard-deviation.ts';
 
@@ -98,7 +99,7 @@ const readingsIn = (
   ambientPa: number | undefined,
 ): Result<readonly number[]> => {
   const readings: number[] = [];
-  for (const part of typed.split(/[;\n]|,\s+/u).filter((text) => text.trim() !== '')) {
+  for (const part of readingsOfList(typed)) {
     const reading = parseReading(part, unitId, ambientPa === undefined ? {} : { ambientPa });
     if (!reading.ok) return fail({ ...reading.problem, field } as Problem);
     readings.push(reading.value);

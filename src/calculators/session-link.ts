@@ -4,6 +4,7 @@ import { parseNumber } from './parse-number.ts';
 import { parsePressure } from './parse-pressure.ts';
 import { findPressureUnit, inUnit, pressureUnit } from './pressure-units.ts';
 import type { Problem } from './problem.ts';
+import { labelledReadings } from './reading-list.ts';
 
 /** Version of the link's form. */
 export const linkVersion = 1;
@@ -122,14 +123,10 @@ export const writeSessionLink = (answers: SetUpAnswers, readings: string): Recor
 
 const readingsToLink = (readings: string, unit: string): string => {
   const places: string[][] = [];
-  let carburettor = 0;
-  for (const part of readings.split(/[;\n]|,\s+/u)) {
-    if (part.trim() === '') continue;
-    const labelled = /^\s*(\d+)\s*:\s*(.*)$/su.exec(part);
-    carburettor = labelled ? Number(labelled[1]) : carburettor + 1;
+  for (const { carburettor, text } of labelledReadings(readings)) {
     if (carburettor < 1 || carburettor > 8) continue;
     while (places.length < carburettor) places.push([]);
-    const reading = parsePressure((labelled?.[2] ?? part).trim(), pressureUnit(unit));
+    const reading = parsePressure(text, pressureUnit(unit));
     // What is not one number, such as `1,234`, would be read as two: it stays with who typed it.
     if (reading.ok) places[carburettor - 1]!.push(writtenInUnit(reading.value.pascals, unit));
   }

@@ -1,5 +1,6 @@
 import { parseReading } from './bench-reading.ts';
 import type { SetUp } from './protocol.ts';
+import { labelledReadings } from './reading-list.ts';
 import { fail, succeed, type Result } from './result.ts';
 
 export type TypedReading = {
@@ -21,14 +22,11 @@ export const parseReadings = (
   unitId: string,
   setUp: SetUp,
 ): Result<readonly TypedReading[]> => {
-  const parts = typed.split(/[;\n]|,\s+/u).filter((part) => part.trim() !== '');
-  if (parts.length > mostReadings)
-    return fail({ kind: 'too-long', field: 'readings', value: parts.length, limit: { max: mostReadings } });
+  const listed = labelledReadings(typed);
+  if (listed.length > mostReadings)
+    return fail({ kind: 'too-long', field: 'readings', value: listed.length, limit: { max: mostReadings } });
   const readings: TypedReading[] = [];
-  let carburettor = 0;
-  for (const part of parts) {
-    const labelled = /^\s*(\d+)\s*:\s*(.*)$/su.exec(part);
-    carburettor = labelled ? Number(labelled[1]) : carburettor + 1;
+  for (const { carburettor, text } of listed) {
     if (carburettor < 1 || carburettor > setUp.carburettors)
       return fail({
         kind: 'index',
@@ -36,7 +34,6 @@ export const parseReadings = (
         value: carburettor,
         limit: { min: 1, max: setUp.carburettors },
       });
-    const text = (labelled?.[2] ?? part).trim();
     const reading = parseReading(text, unitId, setUp);
     if (!reading.ok) return reading;
     readings.push({ carburettor, typed: text, depressionPa: reading.value });
