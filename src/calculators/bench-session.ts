@@ -1,4 +1,4 @@
-import { accountOf } from './advisor/account.ts';
+import { accountOf, type Account } from './advisor/account.ts';
 import { afterTurn, depressionsOf, expectReading } from './advisor/belief.ts';
 import { defaults, margins } from './advisor/priors.ts';
 import { benchDefaults } from './bench-defaults.ts';
@@ -56,24 +56,25 @@ export const computeBench = (
   if (!next.ok) return next;
   const { step, estimate } = next.value;
   const lastTurn = events.findLastIndex((event) => event.kind === 'turn');
+  const before = lastTurn < 0 ? null : accountOf(setUp, events.slice(0, lastTurn));
+  const account = accountOf(setUp, events);
   const answer = answerToTurn(setUp, events);
   const round = fromEvent === null ? null : signOffRound(setUp, events, fromEvent);
+  const asked = withRound(withTrial(setUp, account, step), round);
   return succeed({
-    step: withRound(withTrial(setUp, events, step), round),
+    step: asked,
     estimate,
-    beforeTurnPa: lastTurn < 0 ? null : estimatesOf(setUp, events.slice(0, lastTurn)),
-    doubtful:
-      step.kind === 'read' && step.reason === 'doubtful' ? doubtOf(setUp, events, step.carburettor) : null,
+    beforeTurnPa: before && depressionsOf(before.engine, before.belief),
+    doubtful: step.kind === 'read' && step.reason === 'doubtful' ? doubtOf(account, step.carburettor) : null,
     wrongWay: answer.kind === 'wrong-way' ? answer.wrongWay : null,
     round,
-    believable: believableOf(setUp, events, step),
+    believable: believableOf(account, asked),
     confidence: setUp.confidence ?? defaults.confidence,
   });
 };
 
-const believableOf = (setUp: SetUp, events: readonly SessionEvent[], step: Step): Bench['believable'] => {
+const believableOf = ({ engine, belief, everRead }: Account, step: BenchStep): Bench['believable'] => {
   if (step.kind !== 'read' && step.kind !== 'turn') return null;
-  const { engine, belief, everRead } = accountOf(setUp, events);
   const carburettor = step.kind === 'turn' ? step.read : step.carburettor;
   if (!everRead[carburettor - 1]) return null;
   const then = step.kind === 'turn' ? afterTurn(engine, belief, step.screw - 1, step.turns) : belief;
@@ -97,26 +98,14 @@ export const expectedAfterTurn = (
   return depressionsOf(engine, afterTurn(engine, belief, screw - 1, turns));
 };
 
-/** The carburettor that a screw moves most, the first among equals: the one to read after its turn. Counts from 1. */
-export const mostMovedCarburettor = (setUp: SetUp, screw: number): number => {
-  const shares = (setUp.screws[screw - 1]?.moves ?? []).map(Math.abs);
-  return shares.indexOf(Math.max(...shares)) + 1;
-};
-
-const estimatesOf = (setUp: SetUp, events: readonly SessionEvent[]): readonly number[] => {
-  const { engine, belief } = accountOf(setUp, events);
-  return depressionsOf(engine, belief);
-};
-
-const doubtOf = (setUp: SetUp, events: readonly SessionEvent[], carburettor: number): Bench['doubtful'] => {
-  const account = accountOf(setUp, events);
+const doubtOf = (account: Account, carburettor: number): Bench['doubtful'] => {
   const readPa = account.setAsidePa[carburettor - 1];
   const expectedPa = depressionsOf(account.engine, account.belief)[carburettor - 1];
   return readPa == null || expectedPa === undefined ? null : { readPa, expectedPa };
 };
 
 /** A screw whose direction is not known is first turned a little. */
-const withTrial = (setUp: BenchSetUp, events: readonly SessionEvent[], step: Step): BenchStep => {
+const withTrial = (setUp: BenchSetUp, { engine, belief }: Account, step: Step): BenchStep => {
   if (step.kind !== 'turn') return step;
   if (setUp.opens[step.screw - 1] !== 'unknown') return { ...step, trial: false };
   const most = benchDefaults.trialTurns;
@@ -124,7 +113,7 @@ const withTrial = (setUp: BenchSetUp, events: readonly SessionEvent[], step: Ste
   return {
     ...step,
     turns,
-    expectedDepressionPa: expectedAfterTurn(setUp, events, step.screw, turns),
+    expectedDepressionPa: depressionsOf(engine, afterTurn(engine, belief, step.screw - 1, turns)),
     trial: true,
   };
 };

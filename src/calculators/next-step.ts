@@ -14,6 +14,7 @@ import { dot } from './advisor/matrix.ts';
 import { cutToThread, planOf, type Plan } from './advisor/plan.ts';
 import { defaults, margins } from './advisor/priors.ts';
 import { checkSession } from './check-session.ts';
+import { mostMovedCarburettor } from './most-moved-carburettor.ts';
 import type { Estimate, NextStep, SessionEvent, SetUp, Step, TurnsLeft } from './protocol.ts';
 import { succeed, type Result } from './result.ts';
 
@@ -58,9 +59,9 @@ const stepOf = (setUp: SetUp, account: Account, chance: Chance): Step => {
     return { kind: 'stop', reason: 'visits' };
 
   if (account.lastTurn) {
-    const moved = mostMoved(setUp, account.lastTurn.screw);
-    if (deviationSd(account, moved) > margins.readAfterTurnSdPa)
-      return { kind: 'read', carburettor: moved + 1, reason: 'after-turn' };
+    const moved = mostMovedCarburettor(setUp, account.lastTurn.screw + 1);
+    if (deviationSd(account, moved - 1) > margins.readAfterTurnSdPa)
+      return { kind: 'read', carburettor: moved, reason: 'after-turn' };
   }
 
   const plan = planOf(account.engine, account.belief, account.turnsLeft);
@@ -77,7 +78,7 @@ const stepOf = (setUp: SetUp, account: Account, chance: Chance): Step => {
         screw: turn.screw + 1,
         turns: turn.turns,
         expectedDepressionPa: depressionsOf(account.engine, after),
-        read: mostMoved(setUp, turn.screw) + 1,
+        read: mostMovedCarburettor(setUp, turn.screw + 1),
       };
   }
   if (!turn && isCut(plan)) {
@@ -89,12 +90,6 @@ const stepOf = (setUp: SetUp, account: Account, chance: Chance): Step => {
     ? bestReading.carburettor
     : mostTellingReadingOf(account);
   return { kind: 'read', carburettor: carburettor + 1, reason: 'least-certain' };
-};
-
-/** The carburettor that a screw moves most, the first among equals. */
-const mostMoved = (setUp: SetUp, screw: number): number => {
-  const shares = setUp.screws[screw]!.moves.map(Math.abs);
-  return shares.indexOf(Math.max(...shares));
 };
 
 /** Standard deviation of a depression from the mean of all. */

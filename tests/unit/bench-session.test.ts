@@ -246,4 +246,19 @@ describe('computeBench(…).believable', () => {
   test('nothing is said of a carburettor that has not been read', () => {
     expect(benchOf([]).believable).toBeNull();
   });
+
+  test('is of the small first turn where the direction is not known, not of the whole one', () => {
+    const unknown = { ...setUp, opens: setUp.screws.map(() => 'unknown' as const) };
+    const { believable, step } = benchOf(firstReadings, null, unknown);
+    if (!believable || step.kind !== 'turn') throw new Error('a turn was expected');
+    const expectedPa = step.expectedDepressionPa[believable.carburettor - 1]!;
+    expect(step.trial).toBe(true);
+    expect((believable.lowestPa + believable.highestPa) / 2 / expectedPa).toBeCloseTo(1, 9);
+  });
+
+  test('is of the carburettor that the sign-off round asks for', () => {
+    const { believable, step } = benchOf(balanced, balanced.length);
+    expect(step).toMatchObject({ kind: 'read', reason: 'sign-off' });
+    expect(believable?.carburettor).toBe(step.kind === 'read' ? step.carburettor : undefined);
+  });
 });

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import {
   benchDefaults,
   computeBench,
@@ -48,7 +48,9 @@ export function BenchView({ session, state, actions, mark, onEnd, onLeave, onSav
   const { head, events } = session;
   const setUp = head.setUp;
   const figures: Figures = { unit: head.unit, setUp, mark };
-  const computed = computeBench(setUp, events, head.signOff?.fromEvent ?? null);
+  const fromEvent = head.signOff?.fromEvent ?? null;
+  // Not anew for every key: only events, set-up and round change what the bench says.
+  const computed = useMemo(() => computeBench(setUp, events, fromEvent), [setUp, events, fromEvent]);
   const entry = useEntry(session, computed.ok ? computed.value.step : null, actions);
   const [panel, setPanel] = useState<'turn' | 'read' | null>(null);
   const [believedEvents, setBelievedEvents] = useState<number | null>(null);
