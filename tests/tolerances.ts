@@ -7,6 +7,26 @@ export const tolerances = {
     relative: 1e-12,
     reason: 'Factors are products of at most four exact decimals: a few roundings of 1.1e-16 each.',
   },
+  exactUnit: {
+    relative: 1e-15,
+    reason:
+      'A product of at most four decimals against the same in whole numbers: some roundings of 1.1e-16.',
+  },
+  roundedLibrary: {
+    relative: 2e-7,
+    reason: 'A unit library that keeps seven to ten digits of a factor.',
+  },
+  roundedPressureUnit: {
+    relative: 3e-6,
+    reason:
+      'Unit libraries that keep six digits of the millimetre of mercury (133.322 Pa) or of the psi (6894.76 Pa).',
+  },
+  temperature: {
+    absolute: 1e-9,
+    unit: 'K',
+    reason:
+      'Sums of some hundreds of kelvins, each rounded to 6e-14 K, and what a library takes by way of 0 K.',
+  },
   cutOffPrint: {
     absolute: 1e-7,
     unit: 'at per inHg',
@@ -95,9 +115,85 @@ export const tolerances = {
     reason:
       'The advice says done at a chance of 0.95: so many must be within, less the luck of a finite draw, and none beyond so many tolerances.',
   },
+  secondThreadFormula: {
+    relative: 1e-11,
+    reason: 'Ten thousand small steps and 24 doublings of a polygon, each rounded to 1e-16 of the whole.',
+  },
+  twoSignificantFigures: {
+    relative: 0.05,
+    reason: 'The standard rounds to two significant figures: at worst half of 1 in 10.',
+  },
+  wholeNumbers: {
+    relative: 1e-13,
+    reason:
+      'Against whole numbers of 1e-40, or a count of a thousand events: some hundred roundings of 1.1e-16.',
+  },
+  averagedShares: {
+    relative: 1e-6,
+    reason:
+      'An average over 20,000 even shares: where the inverse has a root at its end, 20,000^-1.5 is missed.',
+  },
+  smallFit: {
+    absolute: 1e-10,
+    unit: 'units of the readings',
+    reason: 'Three equations with sums of four readings up to 300, eliminated in doubles.',
+  },
+  quadratureQuantile: {
+    relative: 1e-11,
+    reason:
+      'Sixty halvings of an angle are 1e-18 of it; the rule itself is good to 1e-13, the tails take two digits.',
+  },
+  deviationBesideMillions: {
+    relative: 1e-9,
+    reason: 'Readings of 1e6 are stored to 1.2e-10, beside deviations of 3.',
+  },
+  manyShares: { relative: 1e-12, reason: '720 sums, each rounded to 1.1e-16 of 720 at most.' },
+  polygon: {
+    relative: 2e-12,
+    reason: 'A polygon of a million sides is shorter than its circle by π²/6 of 1e-12.',
+  },
+  molarGasConstant: {
+    relative: 1e-8,
+    reason:
+      'The gas constant of air is printed with eight digits, and follows from molar constants with seven.',
+  },
+  ownInverse: {
+    relative: 1e-11,
+    reason: 'A logarithm of what is left: 1e-4 of the way takes four of sixteen digits.',
+  },
+  integratedLag: {
+    absolute: 1e-9,
+    unit: 'of the swing',
+    reason: 'An integrator asked for 1e-11 a step, over some tens of steps.',
+  },
   linkAndForm: {
     relative: 6e-12,
     reason: 'Numbers are written with twelve significant digits: at worst 5e-12 off, and a few roundings.',
+  },
+  massConcentration: {
+    relative: 1e-9,
+    reason: 'The molar volume of the second formula is printed with ten digits.',
+  },
+  roomSecondFormula: {
+    relative: 1e-7,
+    reason: 'Steps of the fourth order in 1/200 of the time: 1e-10 of a clearing of 20 an hour over an hour.',
+  },
+  cfkSecondFormula: {
+    relative: 1e-7,
+    reason:
+      'The solver holds a billionth a step, over some tens of steps; the closed solution loses three digits near its end.',
+  },
+  cfkOtherSolver: {
+    relative: 1e-6,
+    reason: 'Two adaptive solvers, each with its own control of the error of a step.',
+  },
+  massBalance: {
+    relative: 1e-9,
+    reason: 'Exponentials and their integral to 1e-14, of which a difference may lose four digits.',
+  },
+  ledger: {
+    relative: 1e-9,
+    reason: 'Running totals of some 100,000 steps, each rounded to 1.1e-16 of a total.',
   },
   drawnPlace: {
     absolute: 0.011,

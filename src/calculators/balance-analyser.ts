@@ -4,9 +4,10 @@ import { chanceOfRangeWithShared } from './chance-of-range.ts';
 import { checkBalanceReadings } from './check-balance-readings.ts';
 import { throttleAreaRatio } from './compressible-flow.ts';
 import { atTargetSpeed, carburettorMeans } from './correct-readings.ts';
-import { conventionalMercuryDensity, standardAtmospherePa, standardGravity } from './exact-definitions.ts';
+import { standardAtmospherePa } from './exact-definitions.ts';
 import { screwsOf } from './linkage.ts';
 import { matchedTo, referenceWeights, screwContrasts } from './matched-to.ts';
+import { moreReadings, withOffset } from './more-readings.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
 
@@ -18,7 +19,7 @@ import type { Result } from './result.ts';
  * within if it is at least the confidence, outside if it is at most 1 less the confidence, else the
  * readings cannot tell. The drift's own uncertainty is an error that all means share and is treated so.
  *
- * Problems: those of `checkBalanceReadings` and of `screwsOf`.
+ * Problems: those of `checkBalanceReadings` and of `screwsOf`; `impossible-correction` for speed.
  */
 export function analyseBalance(given: BalanceReadings): Result<BalanceAnalysis> {
   const { generation, carburettors, fixed, groups, gauge, tolerancePa } = given;
@@ -33,7 +34,14 @@ export function analyseBalance(given: BalanceReadings): Result<BalanceAnalysis> 
   if (problem !== undefined) return fail(problem);
 
   const corrected = atTargetSpeed(given.readings, given.speed);
-  const { means, drift } = carburettorMeans(corrected, carburettors, gauge, given.driftReference);
+  const impossible = corrected.find(({ depressionPa }) => !(depressionPa >= 0 && depressionPa < ambientPa));
+  if (impossible !== undefined) {
+    const { carburettor, depressionPa } = impossible;
+    return fail({ kind: 'impossible-correction', field: 'speed', carburettor, depressionPa });
+  }
+  const offsetPa = given.offsetUncertaintyPa ?? 0;
+  const { means: asRead, drift } = carburettorMeans(corrected, carburettors, gauge, given.driftReference);
+  const means = asRead.map((own) => withOffset(own, offsetPa));
   const meansPa = means.map(({ meanPa }) => meanPa);
   const reference = matchedTo(generation, meansPa, fixed);
   const weights = referenceWeights(reference, carburettors);
@@ -42,6 +50,9 @@ export function analyseBalance(given: BalanceReadings): Result<BalanceAnalysis> 
   const even = meansPa.map(() => 1 / carburettors);
   const highestPa = Math.max(...meansPa);
   const lowestPa = Math.min(...meansPa);
+  const highest = meansPa.indexOf(highestPa);
+  // The last of equals, so that a set that reads alike still compares two of it.
+  const lowest = meansPa.lastIndexOf(lowestPa);
   const chanceWithin = chanceOfRangeWithShared(
     means.map(({ meanPa, standardUncertaintyPa, degreesOfFreedom }) => ({
       centre: meanPa,
@@ -51,6 +62,8 @@ export function analyseBalance(given: BalanceReadings): Result<BalanceAnalysis> 
     means.map(({ driftLoadingPa }) => driftLoadingPa),
     tolerancePa,
   );
+  const verdict =
+    chanceWithin >= confidence ? 'within' : chanceWithin <= 1 - confidence ? 'outside' : 'cannot-tell';
 
   return succeed({
     carburettors: means.map((own, position) => {
@@ -63,7 +76,7 @@ export function analyseBalance(given: BalanceReadings): Result<BalanceAnalysis> 
         standardUncertaintyPa,
         degreesOfFreedom: degreesOfFreedom === Infinity ? null : degreesOfFreedom,
         expandedUncertaintyPa: expand(standardUncertaintyPa, degreesOfFreedom, confidence),
-        deviation: compare(unit(position, carburettors).map((one, i) => one - (weights[i] ?? 0))),
+        deviation: compare(unit(position, carburettors).map((one, i) => one - weights[i]!)),
         areaRatio: ratio.ok ? ratio.value : null,
       };
     }),
@@ -71,7 +84,7 @@ export function analyseBalance(given: BalanceReadings): Result<BalanceAnalysis> 
       const difference = compare(contrast);
       return {
         screw: position + 1,
-        moves: screws.value[position]?.moves ?? [],
+        moves: screws.value[position]!.moves,
         ...difference,
         direction: directionOf(difference.differencePa),
       };
@@ -79,15 +92,16 @@ export function analyseBalance(given: BalanceReadings): Result<BalanceAnalysis> 
     matchedTo: reference,
     referencePa,
     meanPa: weighted(even, meansPa),
-    highest: meansPa.indexOf(highestPa) + 1,
-    lowest: meansPa.indexOf(lowestPa) + 1,
+    highest: highest + 1,
+    lowest: lowest + 1,
     spreadPa: highestPa - lowestPa,
+    spread: compare(meansPa.map((_, i) => Number(i === highest) - Number(i === lowest))),
     tolerancePa,
     confidence,
     chanceWithin,
-    verdict:
-      chanceWithin >= confidence ? 'within' : chanceWithin <= 1 - confidence ? 'outside' : 'cannot-tell',
+    verdict,
     drift,
+    more: verdict === 'cannot-tell' ? moreReadings(means, gauge, offsetPa, tolerancePa, confidence) : null,
   });
 }
 
@@ -99,25 +113,3 @@ const directionOf = (differencePa: number): ScrewBalance['direction'] =>
 
 const unit = (position: number, length: number): number[] =>
   Array.from({ length }, (_, i) => (i === position ? 1 : 0));
-
-const mmHg = (conventionalMercuryDensity * standardGravity) / 1000;
-
-/**
- * Worked example, invented: four carburettors of which the second has no adjuster, read once each, the second
- * again at the end so that the drift shows. The gauge is marked every 5 mmHg and swings by 3 mmHg either way.
- */
-export const balanceAnalyserExample: BalanceReadings = {
-  generation: 'fixed-reference',
-  carburettors: 4,
-  fixed: 2,
-  readings: [
-    { carburettor: 2, depressionPa: 248 * mmHg },
-    { carburettor: 1, depressionPa: 212 * mmHg },
-    { carburettor: 3, depressionPa: 251 * mmHg },
-    { carburettor: 4, depressionPa: 187 * mmHg },
-    { carburettor: 2, depressionPa: 252 * mmHg },
-  ],
-  gauge: { resolutionPa: 5 * mmHg, flutterPa: 3 * mmHg },
-  tolerancePa: 20 * mmHg,
-  driftReference: 2,
-};

@@ -1,6 +1,7 @@
 import type { Drift, OrderedReading, SpeedCorrection } from './correct-readings.ts';
 import type { Generation } from './linkage.ts';
 import type { MatchedTo } from './matched-to.ts';
+import type { MoreReadings } from './more-readings.ts';
 import type { Gauge } from './protocol.ts';
 
 export type BalanceReadings = {
@@ -21,6 +22,8 @@ export type BalanceReadings = {
   /** Default 101,325 Pa. */
   readonly ambientPa?: number;
   readonly speed?: SpeedCorrection;
+  /** Standard uncertainty of each gauge's correction, where every carburettor has a gauge of its own. */
+  readonly offsetUncertaintyPa?: number;
   /** The carburettor whose repeated readings bracket the others and show the drift. */
   readonly driftReference?: number;
 };
@@ -62,12 +65,15 @@ export type BalanceAnalysis = {
   readonly meanPa: number;
   readonly highest: number;
   readonly lowest: number;
-  /** Highest mean less lowest. */
+  /** Highest mean less lowest, and the uncertainty of that difference of two. */
   readonly spreadPa: number;
+  readonly spread: Difference;
   readonly tolerancePa: number;
   readonly confidence: number;
   /** Probability that the true highest less lowest is within the tolerance. */
   readonly chanceWithin: number;
   readonly verdict: 'within' | 'cannot-tell' | 'outside';
   readonly drift: Drift | null;
+  /** What would settle it; null unless the verdict is `cannot-tell`. */
+  readonly more: MoreReadings | null;
 };

@@ -4,7 +4,7 @@ import { combine } from './reading-uncertainty.ts';
 import { studentTQuantile } from './student-t-quantile.ts';
 
 export const weighted = (weights: readonly number[], values: readonly number[]): number =>
-  values.reduce((total, value, i) => total + (weights[i] ?? 0) * value, 0);
+  values.reduce((total, value, i) => total + weights[i]! * value, 0);
 
 /** Half-width of the interval that holds the value with the confidence asked for. */
 export const expand = (
@@ -20,7 +20,7 @@ export const expand = (
 export const uncertaintyOf = (contrast: readonly number[], means: readonly CarburettorMean[]) =>
   combine([
     ...means.map(({ standardUncertaintyPa, degreesOfFreedom }, i) => ({
-      variancePa2: ((contrast[i] ?? 0) * standardUncertaintyPa) ** 2,
+      variancePa2: (contrast[i]! * standardUncertaintyPa) ** 2,
       degreesOfFreedom,
     })),
     {

@@ -20,6 +20,7 @@ export function checkBalanceReadings(
     checkNumber('tolerancePa', given.tolerancePa, { above: 0 }) ??
     checkNumber('confidence', confidence, confidenceLimit) ??
     checkNumber('ambientPa', ambientPa, { above: 0 }) ??
+    checkOptionalNumber('offsetUncertaintyPa', given.offsetUncertaintyPa, { min: 0 }) ??
     checkOptionalNumber('speed.targetRpm', speed?.targetRpm, { above: 0 }) ??
     checkOptionalNumber('speed.sensitivityPaPerRpm', speed?.sensitivityPaPerRpm);
   if (problem !== undefined) return problem;

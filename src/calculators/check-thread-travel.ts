@@ -14,7 +14,8 @@ export function checkThreadTravel(given: ThreadTravel): Problem | undefined {
     checkNumber('starts', starts, startsLimit) ??
     checkNumber('starts', starts, { min: Math.round(starts), max: Math.round(starts) }) ??
     checkOptionalNumber('engagementMm', given.engagementMm, { min: 0 }) ??
-    checkOptionalNumber('minimumEngagementMm', given.minimumEngagementMm, { min: 0 });
+    checkOptionalNumber('minimumEngagementMm', given.minimumEngagementMm, { min: 0 }) ??
+    checkOptionalNumber('lockNut.heightMm', given.lockNut?.heightMm, { min: 0 });
   if (problem !== undefined) return problem;
   if (adjusters.length === 0) return { kind: 'no-screws' };
   const tooMany = checkNumber('adjusters', adjusters.length, { max: carburettorLimit.max });

@@ -1,10 +1,8 @@
 import { checkDepression } from './check-session.ts';
 import { checkNumber } from './check-number.ts';
+import { heatCapacityRatioOfAir } from './dry-air.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
-
-/** Ratio of the specific heats of air. */
-export const heatCapacityRatioOfAir = 1.4;
 
 /**
  * The pressure ratio p/p₀ at and below which the flow is choked: (2/(γ + 1))^(γ/(γ − 1)).

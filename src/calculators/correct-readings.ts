@@ -1,5 +1,4 @@
 import { mean } from './mean.ts';
-import type { AtLeastOne } from './mean.ts';
 import type { Gauge } from './protocol.ts';
 import { meanUncertainty, readingVariancePa2 } from './reading-uncertainty.ts';
 import type { Uncertainty } from './reading-uncertainty.ts';
@@ -25,9 +24,13 @@ export type Drift = { readonly perReadingPa: number; readonly standardUncertaint
 export type CarburettorMean = Uncertainty & {
   readonly count: number;
   readonly meanPa: number;
+  /** Of one reading about the mean; undefined where nothing could scatter. */
+  readonly scatter: Scatter | undefined;
   /** How far the mean moves with one standard uncertainty of the drift: an error that all share. */
   readonly driftLoadingPa: number;
 };
+
+type Scatter = { readonly standardDeviationPa: number; readonly degreesOfFreedom: number };
 
 type Corrected = { readonly carburettor: number; readonly order: number; readonly depressionPa: number };
 
@@ -112,6 +115,7 @@ export function carburettorMeans(
     return {
       count: values.length,
       meanPa,
+      scatter,
       driftLoadingPa: drift === null ? 0 : away * drift.standardUncertaintyPa,
       ...meanUncertainty(gauge, values.length, scatter),
     };
@@ -122,9 +126,5 @@ export function carburettorMeans(
   };
 }
 
-const average = (values: readonly number[]): number => {
-  const [first, ...rest] = values;
-  if (first === undefined) throw new Error('no readings of a carburettor that was checked to have some');
-  const all: AtLeastOne = [first, ...rest];
-  return mean(all);
-};
+/** Of readings that were checked to be there. */
+const average = ([first, ...rest]: readonly number[]): number => mean([first!, ...rest]);

@@ -2,6 +2,7 @@ import { formatExact, formatSignificant } from './format-number.ts';
 import { formatPressure } from './format-pressure.ts';
 import { numberInWords } from './number-in-words.ts';
 import type { Limit, Problem } from './problem.ts';
+import { withArticle } from './with-article.ts';
 
 export type ProblemWords = {
   /** Name of the field, set in front where the sentence does not stand beside it: “Swing of the needle: …”. */
@@ -51,7 +52,11 @@ function sentenceOf(problem: Problem, words: ProblemWords): string {
       return `Give a finite number; this one (${problem.field}) is not.`;
     case 'out-of-range': {
       // Fields whose name ends in Pa hold pascals, which nobody types.
-      const format = problem.field.endsWith('Pa') ? pressure : formatExact;
+      const format = problem.field.endsWith('Pa')
+        ? pressure
+        : problem.field.endsWith('Mm')
+          ? (millimetres: number) => `${formatExact(millimetres)} mm`
+          : formatExact;
       const given = words.typed === undefined ? `you gave ${format(problem.value)}` : youWrote(words.typed);
       return `Give a number ${limitWords(problem.limit, format)}; ${given}.`;
     }
@@ -69,18 +74,52 @@ function sentenceOf(problem: Problem, words: ProblemWords): string {
       return `An absolute pressure is counted from perfect vacuum and cannot be below 0; you gave ${pressure(problem.absolutePa)}.`;
     case 'gauge-below-vacuum':
       return `This is below perfect vacuum: give a gauge pressure ${limitWords(problem.limit, pressure)} (the ambient pressure with a minus sign); you gave ${pressure(problem.gaugePa)}.`;
+    case 'below-absolute-zero':
+      return `Nothing is colder than absolute zero, −273.15 °C (−459.67 °F, 0 K); ${youWrote(problem.typed)}.`;
+    case 'impossible-measure':
+      return `Give ${withArticle(problem.measure)} ${limitWords(problem.limit, formatExact)}; ${youWrote(problem.typed)}.`;
+    case 'well-too-narrow':
+      return `Give a well that is wider than the tube; ${youWrote(problem.typed)}.`;
+    case 'measure-out-of-range':
+      return `Give one ${limitWords(problem.limit, (value) => `${formatExact(value)}\u00a0${problem.symbol}`)}; ${youWrote(problem.typed)}.`;
     case 'unknown-choice':
       return `Give ${list(problem.known, 'or')}; ${youWrote(problem.typed)}.`;
+    case 'nut-unknown':
+      return `The tables here hold no nut for ${problem.typed}. Measure the nut and give its height.`;
+    case 'unknown-thread':
+      return `${quote(problem.typed)} is not a thread of the tables here. Give one such as ${list(problem.known, 'or')}, or measure the pitch.`;
     case 'newer-version':
       return `This was written by a newer version of this site (${formatExact(problem.value)}; this page reads up to ${formatExact(problem.limit.max ?? 0)}). Open it with a page that is up to date.`;
     case 'no-screws':
       return 'Give at least one balance screw; there is none.';
     case 'all-equal':
       return 'All readings are the same, so the finest step does not show. Damp the needle less, or give step and swing yourself.';
-    case 'no-readings':
-      return 'Give at least one reading; there is none.';
+    case 'no-readings': {
+      const position = /^carburettors\.(\d+)$/u.exec(problem.field ?? '')?.[1];
+      return position === undefined
+        ? 'Give at least one reading; there is none.'
+        : `Give at least one reading of carburettor ${Number(position) + 1}; there is none.`;
+    }
     case 'too-few-readings':
       return `Give a number of readings ${limitWords(problem.limit, formatExact)}; there ${problem.value === 1 ? 'is' : 'are'} ${formatExact(problem.value)}.`;
+    case 'not-whole':
+      return `Give a whole number; ${youWrote(problem.typed)}.`;
+    case 'bracket-length':
+      return problem.order === 'aba'
+        ? `Give the readings in the order A, B, A: three, or six, or nine; there are ${formatExact(problem.value)}.`
+        : `Give the readings in the order A, B, B, A: four, or eight, or twelve; there are ${formatExact(problem.value)}.`;
+    case 'unequal-lists':
+      return `Gauges that are read together have one reading each a round: give ${formatExact(problem.expected)}, as for gauge 1; there are ${formatExact(problem.value)}.`;
+    case 'no-solution':
+      return `The sum came to no end at ${formatSignificant(problem.at, 3)} minutes. Give less gas, or a shorter time.`;
+    case 'too-much-gas':
+      return `This would put more than ${formatExact(problem.limit.max ?? 0)} ppm of carbon monoxide into the room, many times what kills; the engine itself would stop for want of oxygen before. Give less gas, a larger room or a shorter time.`;
+    case 'below-the-step':
+      return `No number of readings tells ${pressure(problem.value)} apart on this scale: give a difference ${limitWords(problem.limit, pressure)}.`;
+    case 'too-many-readings':
+      return `Give at most ${formatExact(problem.limit.max!)} readings; there are ${formatExact(problem.value)}.`;
+    case 'impossible-correction':
+      return `Corrected for speed, a reading of carburettor ${problem.carburettor} would be ${pressure(problem.depressionPa)}: no depression is below 0 or reaches the ambient pressure. Give what 100 rpm really change.`;
     case 'fixed-needed':
       return 'Say which carburettor has no adjuster.';
     case 'groups-needed':

@@ -11,6 +11,31 @@
 export const metresPerInch = 0.0254;
 export const inchesPerFoot = 12;
 export const kilogramsPerPound = 0.45359237;
+export const feetPerYard = 3;
+export const feetPerMile = 5280;
+export const ouncesPerPound = 16;
+
+/** Exact: the nautical mile (1929); a knot is one an hour. */
+export const metresPerNauticalMile = 1852;
+
+/** Exact: the gallon of the United States, and that of the United Kingdom (Units of Measurement Regulations 1995). */
+export const cubicInchesPerUsGallon = 231;
+export const litresPerImperialGallon = 4.54609;
+/** Exact: how the two gallons are divided. */
+export const usFluidOuncesPerGallon = 128;
+export const imperialFluidOuncesPerGallon = 160;
+export const pintsPerGallon = 8;
+export const quartsPerGallon = 4;
+
+/** Exact: 0 °C, which is 32 °F, on the kelvin scale; nine degrees Fahrenheit are five kelvins. */
+export const zeroCelsiusKelvins = 273.15;
+export const zeroCelsiusFahrenheit = 32;
+export const fahrenheitDegreesPerKelvin = 9 / 5;
+
+/** Exact: minutes and hours. */
+export const secondsPerMinute = 60;
+export const minutesPerHour = 60;
+export const secondsPerHour = 3600;
 
 /** Exact: standard acceleration of free fall, m/s² (1901). */
 export const standardGravity = 9.80665;

@@ -1,11 +1,11 @@
 import { checkNumber } from './check-number.ts';
+import { secondsPerMinute } from './exact-definitions.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
 
 /** Degrees of crank angle in the working cycle of a four-stroke engine: two revolutions. */
 export const fourStrokeCycleDegrees = 720;
-const secondsPerMinute = 60;
-const revolutionsPerCycle = 2;
+export const revolutionsPerCycle = 2;
 
 const checkCylinders = (cylinders: number) =>
   Number.isInteger(cylinders) || !Number.isFinite(cylinders)
@@ -35,3 +35,12 @@ export function firingIntervalDegrees(cylinders: number): Result<number> {
   const problem = checkCylinders(cylinders);
   return problem ? fail(problem) : succeed(fourStrokeCycleDegrees / cylinders);
 }
+
+/** Time from one firing to the next of an evenly firing four-stroke engine, in seconds: 120/(n N). Problems as above. */
+export function firingIntervalS(rpm: number, cylinders: number): Result<number> {
+  const frequency = firingFrequencyHz(rpm, cylinders);
+  return frequency.ok ? succeed(1 / frequency.value) : frequency;
+}
+
+/** How often one cylinder draws in, and so how often the gauge on its own take-off is pulled: once in two turns, N/120. */
+export const intakeFrequencyHz = (rpm: number): Result<number> => firingFrequencyHz(rpm, 1);

@@ -49,10 +49,10 @@ export function formatTrimmed(
   return formatFixed(value, decimals, style);
 }
 
-/** A number that is known exactly, in as few digits as it has: 0.55, 101.325, 9. At most twelve significant. */
+/** A number in as few digits as it has, at most twelve significant: 0.55, 101.325, 9, 28.053484136. */
 export const formatExact = (value: number, style: NumberStyle = {}): string =>
   isPlain(value)
-    ? formatTrimmed(value, decimalsForSignificant(value, 12), 0, style)
+    ? dress(withoutFilling(fixedDigits(value, decimalsForSignificant(value, 12))), style)
     : formatPower(value, 12, style);
 
 /** Decimals that show a value with so many significant digits; never negative. */
@@ -68,11 +68,15 @@ export const isPlain = (value: number): boolean =>
 
 function formatPower(value: number, digits: number, style: NumberStyle): string {
   const [mantissa = '', power = '0'] = value.toExponential(Math.min(digits, meaningfulDigits) - 1).split('e');
-  const trimmed = mantissa.includes('.') ? mantissa.replace(/\.?0+$/u, '') : mantissa;
+  const trimmed = withoutFilling(mantissa);
   return style.minus === 'hyphen'
     ? dress(`${trimmed}e${Number(power)}`, style)
     : `${dress(trimmed, style)} × 10${raised(Number(power))}`;
 }
+
+/** Without the zeros after the mark that only fill up. */
+const withoutFilling = (plain: string): string =>
+  plain.includes('.') ? plain.replace(/\.?0+$/u, '') : plain;
 
 const raised = (power: number): string =>
   [...String(power)].map((character) => (character === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(character)])).join('');

@@ -24,17 +24,32 @@ export { columnDensityKgPerM3, columnPressurePa } from './column-pressure.ts';
 export type { Exactness, PressureUnit } from './pressure-unit.ts';
 export { pressureUnits } from './pressure-unit-table.ts';
 export { convertPressure, findPressureUnit, inUnit, pascalsOf, pressureUnit } from './pressure-units.ts';
+export type { MeasureFamily, MeasureName, MeasureScale, MeasureUnit } from './measure-unit.ts';
+export { convertMeasure, findMeasureUnit, fromSi, measureUnit, toSi } from './measure-units.ts';
+export { lengths } from './length-units.ts';
+export { torques } from './torque-units.ts';
+export { temperatures } from './temperature-units.ts';
+export { temperatureDifferences } from './temperature-difference-units.ts';
+export { volumes } from './volume-units.ts';
+export { speeds } from './speed-units.ts';
+export { engineSpeeds } from './engine-speed-units.ts';
+export { threadPitches } from './thread-pitch-units.ts';
+export { densities } from './density-units.ts';
+export { volumeFlows } from './volume-flow-units.ts';
 export type { ParsedNumber } from './parse-number.ts';
 export { parseNumber } from './parse-number.ts';
 export type { ParsedQuantity, UnitFamily } from './parse-quantity.ts';
-export { parseQuantity, settleComma, withoutUnit } from './parse-quantity.ts';
+export { parseQuantity, settleComma, unitTextOf, withoutUnit } from './parse-quantity.ts';
 export type { ParsedPressure } from './parse-pressure.ts';
 export { parsePressure } from './parse-pressure.ts';
+export type { ParsedMeasure } from './parse-measure.ts';
+export { parseMeasure } from './parse-measure.ts';
 
 // Writing what comes out
 export type { DecimalMark, NumberStyle } from './format-number.ts';
 export { formatExact, formatFixed, formatSignificant, formatTrimmed } from './format-number.ts';
 export { formatPressure } from './format-pressure.ts';
+export { formatInches, formatLength } from './format-length.ts';
 export {
   describeClockMinutes,
   describeTurns,
@@ -45,20 +60,37 @@ export { formatChance } from './format-chance.ts';
 export { formatRunningTime } from './format-running-time.ts';
 export { numberInWords } from './number-in-words.ts';
 
+// Forms of calculators, their links and their answers
+export type { Form, FormField, FormFields, FormProblem, FormResult } from './calculator-form.ts';
+export { formReader, initialForm } from './calculator-form.ts';
+export type { CalculatorLink } from './calculator-link.ts';
+export { calculatorLinkVersion, parseCalculatorLink, writeCalculatorLink } from './calculator-link.ts';
+export type { FormAnswer, SaidProblem } from './calculator-answer.ts';
+export { sayProblems } from './calculator-answer.ts';
+export type { AnswerLine } from './answer-line.ts';
+
 // Unit converter
-export type {
-  ConversionForm,
-  ConversionQuestion,
-  ConversionRow,
-  Conversions,
-  PressureKind,
-} from './unit-converter.ts';
-export { computeConversions, pressureKinds, unitConverterExample } from './unit-converter.ts';
+export type { ConverterQuantity } from './unit-converter-quantities.ts';
+export { converterQuantities, familyOf, quantitiesOfUnit } from './unit-converter-quantities.ts';
+export type { ConversionForm, UnitConverterField } from './unit-converter-form.ts';
+export {
+  keepTypedUnit,
+  parseConversion,
+  unitConverterExample,
+  unitConverterFields,
+  unitsOf,
+  usualUnitIn,
+  withQuantity,
+  withUnit,
+} from './unit-converter-form.ts';
+export { ambientLimit, parseAmbient } from './parse-ambient.ts';
+export type { ConversionQuestion, ConversionRow, Conversions, PressureKind } from './unit-converter.ts';
+export { computeConversions, pressureKinds } from './unit-converter.ts';
 export type { ConvertedValue } from './unit-converter-digits.ts';
-export { ambientLimit, parseAmbient, parseConversion } from './unit-converter-form.ts';
-export type { ConversionCell, ConversionLine, ConversionTable } from './unit-converter-words.ts';
+export { convertedMeasure } from './unit-converter-digits.ts';
+export type { ConversionCell, ConversionLine, ConversionTable } from './conversion-table.ts';
 export { describeConversions, pressureKindWords } from './unit-converter-words.ts';
-export type { UnitConverterLink } from './unit-converter-link.ts';
+export { answerUnitConverter } from './unit-converter-answer.ts';
 export {
   parseUnitConverterLink,
   unitConverterLinkVersion,
@@ -102,7 +134,8 @@ export {
   screwsOfAnswers,
   typedIn,
 } from './bench-set-up.ts';
-export { isShort } from './short-of-thread.ts';
+export { isShort, shortOfThreadTurns } from './short-of-thread.ts';
+export { joinedNumbers, membersWords, screwWords } from './screw-words.ts';
 export { formatReading, readingDecimals } from './format-reading.ts';
 export {
   clockwiseTurns,
@@ -141,11 +174,26 @@ export { studentTCdf } from './student-t.ts';
 export { studentTQuantile } from './student-t-quantile.ts';
 export type { Uncertainty } from './reading-uncertainty.ts';
 export { combine, meanUncertainty, readingStandardUncertaintyPa } from './reading-uncertainty.ts';
+export type { Distribution } from './standard-uncertainty.ts';
+export { resolutionUncertainty, rootSumOfSquares, standardUncertaintyOf } from './standard-uncertainty.ts';
+export type { Bracket, BracketOrder } from './bracketed-difference.ts';
+export { bracketLength, bracketsOf } from './bracketed-difference.ts';
+export type { ReadingScatter, Resolving } from './readings-needed.ts';
+export {
+  differenceUncertainty,
+  finestDifference,
+  mostReadingsNeeded,
+  readingsNeeded,
+  resolvableDifference,
+} from './readings-needed.ts';
 export type { Known } from './chance-of-range.ts';
 export { chanceOfRange, chanceOfRangeWithShared } from './chance-of-range.ts';
 
 // Air: the standard atmosphere and what passes a throttle
 export type { AirAtHeight, AtmosphereStandard, Height } from './standard-atmosphere.ts';
+export { altimeterSetting, stationPressure } from './station-pressure.ts';
+export type { CarriedReading, ReadingElsewhere } from './carried-reading.ts';
+export { carryReading } from './carried-reading.ts';
 export {
   atmosphereHeightLimit,
   barometricExponent,
@@ -154,18 +202,72 @@ export {
   pressureAltitude,
   standardAtmosphere,
 } from './standard-atmosphere.ts';
+export { criticalPressureRatio, isentropicFlowFunction, throttleAreaRatio } from './compressible-flow.ts';
+export { areaOverThroat, densityOverTotal, pressureOverTotal } from './isentropic-relations.ts';
+export type { ThrottleFlow } from './throttle-flow.ts';
 export {
-  criticalPressureRatio,
+  chokedFlowFunction,
+  incompressibleOverCompressible,
+  throttleMassFlowKgPerS,
+} from './throttle-flow.ts';
+export type { ThrottlePlate } from './throttle-plate.ts';
+export { throttlePlateOpenAreaM2 } from './throttle-plate.ts';
+export {
+  dryAirGasConstant,
   heatCapacityRatioOfAir,
-  isentropicFlowFunction,
-  throttleAreaRatio,
-} from './compressible-flow.ts';
+  isoGasConstantOfAir,
+  usGasConstantOfAir,
+} from './dry-air.ts';
+
+// Liquids: how dense, and what a column of them weighs
+export { waterDensityTanaka } from './water-density-tanaka.ts';
+export { waterDensityKell } from './water-density-kell.ts';
+export { waterDensityJonesHarris } from './water-density-jones-harris.ts';
+export { waterDensityOfOlderTables } from './water-density-of-older-tables.ts';
+export { waterDensity } from './water-density.ts';
+export { mercuryDensity } from './mercury-density.ts';
+export {
+  mercuryDensityOfOlderTables,
+  mercuryVolumeByQuadratic,
+  mercuryVolumeOfOlderTables,
+} from './mercury-specific-volume.ts';
+export { glycolPercents, glycolSolutionDensity } from './glycol-solution-density.ts';
+export type { Liquid, LiquidDensity, LiquidHazard } from './liquid.ts';
+export { findLiquid, liquidOf, liquids } from './liquids.ts';
+export { liquidDensity } from './liquid-density.ts';
+export type { Manometer } from './manometer.ts';
+export { columnHeightM, manometerPressurePa, manometerReadingM, uprightPerReading } from './manometer.ts';
+export { mercuryColumnReduced } from './mercury-column-reduced.ts';
+export { normalGravity } from './normal-gravity.ts';
+
+// What an engine draws, and what it takes to turn it
+export type { EngineBreathing } from './engine-air-flow.ts';
+export { engineAirFlowKgPerS } from './engine-air-flow.ts';
+export { motoringFrictionPa } from './motoring-friction.ts';
+
+// Gauges: what they promise, and a needle behind a damping tap
+export {
+  accuracyClasses,
+  accuracyClassLimit,
+  classLimitPercent,
+  permissibleError,
+} from './accuracy-class.ts';
+export {
+  amplitudeRatio,
+  phaseLag,
+  shareReached,
+  timeConstantOfRatio,
+  timeConstantOfWait,
+  waitingTimeS,
+} from './first-order-lag.ts';
 
 // Engine speed and sound
 export {
   firingFrequencyHz,
   firingIntervalDegrees,
+  firingIntervalS,
   fourStrokeCycleDegrees,
+  intakeFrequencyHz,
   rpmOfFiringFrequency,
 } from './firing-frequency.ts';
 export { speedOfSoundMPerS } from './speed-of-sound.ts';
@@ -180,19 +282,185 @@ export type {
 } from './balance-analysis.ts';
 export type { Drift, OrderedReading, SpeedCorrection } from './correct-readings.ts';
 export type { MatchedTo } from './matched-to.ts';
-export { analyseBalance, balanceAnalyserExample } from './balance-analyser.ts';
+export type { MoreReadings } from './more-readings.ts';
+export { analyseBalance } from './balance-analyser.ts';
+export type { BalanceAnalyserField, BalanceAnalyserForm } from './balance-analyser-form.ts';
+export { balanceAnalyserFields } from './balance-analyser-form.ts';
+export type { BalanceQuestion } from './parse-balance-analyser.ts';
+export { parseBalanceAnalyser } from './parse-balance-analyser.ts';
+export type { DescribedBalance } from './balance-analyser-words.ts';
+export { describeBalance } from './balance-analyser-words.ts';
+export { answerBalanceAnalyser } from './balance-analyser-answer.ts';
+
+// Differential equations and roots
+export type { OdeControl, OdeStart } from './ode.ts';
+export { solveOde } from './ode.ts';
+export { bisect } from './bisect.ts';
+
+// Carbon monoxide: in air, from an engine, in a room, in the blood, and what is published about it
+export { avogadroPerMol, boltzmannJPerK, molarGasConstant } from './molar-gas-constant.ts';
+export type { AirState } from './carbon-monoxide-concentration.ts';
+export {
+  carbonMonoxideGPerMol,
+  mgPerM3FromPpm,
+  mgPerM3PerPpm,
+  ppmFromMgPerM3,
+} from './carbon-monoxide-concentration.ts';
+export type { RichExhaust } from './rich-exhaust.ts';
+export { richestShare, richExhaust } from './rich-exhaust.ts';
+export type { EngineGas, RunningEngine } from './engine-carbon-monoxide.ts';
+export { engineCarbonMonoxide } from './engine-carbon-monoxide.ts';
+export type { MixedAir, MixedRoom } from './mixed-room.ts';
+export { concentrationPpm, exposurePpmMin, minutesToReach, mixedAir, steadyPpm } from './mixed-room.ts';
+export { averagePpm, minutesToAverage } from './mixed-room-average.ts';
+export type { Activity, CfkPerson } from './cfk-person.ts';
+export { cfkPeople, cfkResistance } from './cfk-person.ts';
+export { cfkEquilibriumPercent, cfkEquilibriumPpm, cfkLinearPercent } from './coburn-forster-kane.ts';
+export type { CfkConstant } from './coburn-forster-kane-constants.ts';
+export { cfkConstants } from './coburn-forster-kane-constants.ts';
+export { restingPersonOfOpenCode, standardDryMl } from './cfk-at-pressure.ts';
+export { carboxyhaemoglobinPercent, cfkPercent } from './carboxyhaemoglobin.ts';
+export type { CarbonMonoxideLimit } from './carbon-monoxide-limits.ts';
+export {
+  carbonMonoxideLimits,
+  findLimits,
+  limitPpm,
+  whoCarboxyhaemoglobinPercent,
+} from './carbon-monoxide-limits.ts';
+export type { AlarmPoint } from './carbon-monoxide-alarms.ts';
+export { alarmPoints } from './carbon-monoxide-alarms.ts';
+
+// Exhaust gas in a room
+export { formatDuration } from './format-duration.ts';
+export type { ExhaustGasInARoomField } from './exhaust-gas-in-a-room-form.ts';
+export { exhaustGasInARoomFields } from './exhaust-gas-in-a-room-form.ts';
+export { parseExhaustGasInARoom } from './parse-exhaust-gas-in-a-room.ts';
+export type { ExhaustGasAnswer, ExhaustGasGiven, GasSource, LimitPassed } from './exhaust-gas-in-a-room.ts';
+export { computeExhaustGasInARoom, mostPpm } from './exhaust-gas-in-a-room.ts';
+export type { BloodLine, ExhaustGasWords } from './exhaust-gas-in-a-room-words.ts';
+export { describeExhaustGasInARoom } from './exhaust-gas-in-a-room-words.ts';
+export type { LimitLine } from './exhaust-gas-limit-words.ts';
+export { overWords, valueWords } from './exhaust-gas-limit-words.ts';
+export { notKnown, runOutdoors } from './exhaust-gas-cautions.ts';
+export { answerExhaustGasInARoom } from './exhaust-gas-in-a-room-answer.ts';
+
+// Screw threads and nuts
+export type { ScrewThread, ThreadSystem, ThreadTable } from './screw-thread.ts';
+export { threadSystems } from './screw-thread.ts';
+export type { IsoSize } from './threads-iso.ts';
+export { isoSizes } from './threads-iso.ts';
+export { numberedSizeInch } from './threads-unified.ts';
+export { baDiameterRuleMm, baPitchRuleMm } from './threads-ba.ts';
+export { screwThreads, threadNamed, threadsOf, threadTables } from './thread-tables.ts';
+export { parseThread } from './parse-thread.ts';
+export {
+  millimetresPerInch,
+  pitchMmOfThreadsPerInch,
+  screwAdvanceMm,
+  threadsPerInchOfPitchMm,
+} from './thread-pitch.ts';
+export type { ThreadDiameters } from './thread-profile.ts';
+export { tensileStressArea, threadDiameters } from './thread-profile.ts';
+export type { HexagonNut, NutHeight } from './hexagon-nuts.ts';
+export { hexagonNut, regularNuts, thinNuts } from './hexagon-nuts.ts';
 
 // Thread-travel budget
-export type { MetricThread } from './screw-threads.ts';
-export { metricThreads } from './screw-threads.ts';
 export type {
   AdjusterBudget,
   AdjusterThread,
   CommonMove,
   IdleScrew,
+  LockNut,
   RunningOut,
   ThreadShowing,
   ThreadTravel,
   ThreadTravelBudget,
 } from './thread-travel.ts';
-export { threadTravelBudget, threadTravelBudgetExample } from './thread-travel-budget.ts';
+export { threadTravelBudget } from './thread-travel-budget.ts';
+export type { ThreadTravelBudgetField } from './thread-travel-budget-fields.ts';
+export { adjusterNumbers, threadTravelBudgetFields } from './thread-travel-budget-fields.ts';
+export type { ThreadTravelQuestion } from './thread-travel-budget-form.ts';
+export { minimumEngagementDiameters, parseThreadTravelBudget } from './thread-travel-budget-form.ts';
+export type {
+  AdjusterRow,
+  DescribedThreadTravel,
+  SideCell,
+  TravelMark,
+} from './thread-travel-budget-words.ts';
+export { describeThreadTravelBudget } from './thread-travel-budget-words.ts';
+export { answerThreadTravelBudget } from './thread-travel-budget-answer.ts';
+
+// Flutter and repeats
+export type { RippleSample } from './damped-ripple.ts';
+export { dampedRipple } from './damped-ripple.ts';
+export type { FlutterAnswer, FlutterQuestion, TapPosition } from './flutter-and-repeats.ts';
+export {
+  computeFlutterAndRepeats,
+  flutterConfidence,
+  flutterPower,
+  settledShare,
+} from './flutter-and-repeats.ts';
+export type { FlutterField, FlutterTyped } from './flutter-and-repeats-form.ts';
+export {
+  flutterAndRepeatsFields,
+  flutterLimits,
+  parseFlutterAndRepeats,
+} from './flutter-and-repeats-form.ts';
+export type { FlutterDescribed } from './flutter-and-repeats-words.ts';
+export { answerFlutterAndRepeats, describeFlutterAndRepeats } from './flutter-and-repeats-words.ts';
+export { parseSeconds } from './parse-seconds.ts';
+
+// Gauge comparison
+export type { GaugeReadings } from './gauge-offset.ts';
+export type { GaugeComparison, GaugeOffset, GaugeQuestion } from './gauge-comparison.ts';
+export { compareGauges, gaugeCountLimit } from './gauge-comparison.ts';
+export type { ComparisonWay, GaugeField, GaugeForm, GaugeNumber } from './gauge-comparison-form.ts';
+export { comparisonWays, gaugeComparisonFields, gaugeNumbers } from './gauge-comparison-form.ts';
+export type { GaugeTyped } from './parse-gauge-comparison.ts';
+export { parseGaugeComparison } from './parse-gauge-comparison.ts';
+export { parseSpan } from './parse-span.ts';
+export type { GaugeDescribed } from './gauge-comparison-words.ts';
+export { answerGaugeComparison, describeGaugeComparison } from './gauge-comparison-words.ts';
+
+// Liquid column
+export type { ColumnAnswer, ColumnQuestion, ColumnSides } from './liquid-column.ts';
+export {
+  bendM,
+  catchFactor,
+  columnMargin,
+  computeLiquidColumn,
+  leastLevelM,
+  tallestLegM,
+  wellFactor,
+} from './liquid-column.ts';
+export type { LiquidColumnField } from './liquid-column-form.ts';
+export { columnLimits, liquidColumnFields, ownLiquid } from './liquid-column-form.ts';
+export type { ColumnTyped } from './parse-liquid-column.ts';
+export { parseLiquidColumn } from './parse-liquid-column.ts';
+export { isRefused } from './liquid-column-warnings.ts';
+export type { LiquidColumnDescribed } from './liquid-column-words.ts';
+export { describeLiquidColumn } from './liquid-column-words.ts';
+export { answerLiquidColumn } from './liquid-column-answer.ts';
+
+// Ambient pressure
+export type { AmbientAnswer, AmbientPlace, AmbientQuestion } from './ambient-pressure.ts';
+export { ambientPressure, computeAmbientPressure } from './ambient-pressure.ts';
+export type { AmbientPressureField } from './ambient-pressure-form.ts';
+export { ambientPressureFields, ambientPressureLimits } from './ambient-pressure-form.ts';
+export type { AmbientTyped } from './parse-ambient-pressure.ts';
+export { parseAmbientPressure } from './parse-ambient-pressure.ts';
+export type { AmbientPressureDescribed } from './ambient-pressure-words.ts';
+export { describeAmbientPressure } from './ambient-pressure-words.ts';
+export { answerAmbientPressure } from './ambient-pressure-answer.ts';
+
+// Every constant, with its origin
+export type { Constant, ConstantGroup, ConstantOrigin, ConstantValue } from './constants/constant.ts';
+export { constantOrigins } from './constants/constant.ts';
+export { constantGroups } from './constants.ts';
+export type { ConstantTable } from './constants/tables.ts';
+export { constantTables } from './constants/tables.ts';
+
+// Practice engine
+export * from './practice-engine.ts';
+export type { PracticeEngineField } from './practice-engine-form.ts';
+export { parsePracticeEngine, practiceEngineFields } from './practice-engine-form.ts';

@@ -68,14 +68,14 @@ export function screwContrasts(screws: readonly Screw[], weights: readonly numbe
   const carburettors = weights.length;
   const oneEach = screws.length === carburettors && screws.every(({ moves }) => movesOne(moves));
   if (oneEach) {
-    return screws.map(({ moves }) => moves.map((move, i) => move - (weights[i] ?? 0)));
+    return screws.map(({ moves }) => moves.map((move, i) => move - weights[i]!));
   }
   const columns = screws.map(({ moves }) => centred(moves));
-  const matrix = weights.map((_, i) => columns.map((column) => column[i] ?? 0));
+  const matrix = weights.map((_, i) => columns.map((column) => column[i]!));
   const answers = weights.map((_, i) =>
     leastSquares(matrix, centred(weights.map((__, k) => (k === i ? 1 : 0)))),
   );
-  return screws.map((_, j) => answers.map((answer) => withoutRounding(answer[j] ?? 0)));
+  return screws.map((_, j) => answers.map((answer) => withoutRounding(answer[j]!)));
 }
 
 const movesOne = (moves: readonly number[]): boolean => moves.filter((move) => move !== 0).length === 1;

@@ -32,8 +32,9 @@ export function parseQuantity<Unit>(
   if (typed.length > longestNumber)
     return fail({ kind: 'too-long', ...place, value: typed.length, limit: { max: longestNumber } });
   const text = typed.trim();
-  const numberText = numberPart.exec(text)?.[0] ?? '';
-  const unitText = text.slice(numberText.length).trim();
+  const behind = text.replace(numberPart, '');
+  const numberText = text.slice(0, text.length - behind.length);
+  const unitText = behind.trim();
   const unit = unitText === '' ? null : family.find(unitText);
 
   if (numberText.trim() === '' && unitText !== '')
@@ -55,4 +56,10 @@ export const settleComma = (typed: string, meant: 'grouped' | 'decimal'): string
   typed.replace(',', meant === 'grouped' ? '' : '.');
 
 /** The number part of what was typed, without its unit: `9 1/2` of `9 1/2 inHg`. */
-export const withoutUnit = (typed: string): string => (numberPart.exec(typed.trim())?.[0] ?? '').trim();
+export const withoutUnit = (typed: string): string => {
+  const text = typed.trim();
+  return text.slice(0, text.length - text.replace(numberPart, '').length).trim();
+};
+
+/** What was typed behind the number: `inHg` of `9 1/2 inHg`. */
+export const unitTextOf = (typed: string): string => typed.trim().replace(numberPart, '').trim();

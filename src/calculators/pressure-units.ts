@@ -1,5 +1,6 @@
 import { pressureUnits } from './pressure-unit-table.ts';
 import type { PressureUnit } from './pressure-unit.ts';
+import { spellingOf } from './unit-spelling.ts';
 
 /**
  * The pressure unit that somebody typed, or null. Spelling is forgiven (case, spaces, dots, brackets, raised
@@ -27,19 +28,6 @@ export const inUnit = (pascals: number, unit: PressureUnit): number => pascals /
 /** A value in one unit as a value in another. */
 export const convertPressure = (value: number, from: PressureUnit, to: PressureUnit): number =>
   from === to ? value : inUnit(pascalsOf(value, from), to);
-
-/** One form for all spellings of a unit. Compatibility normalisation turns ₂, ² and ㎩ into plain characters. */
-function spellingOf(typed: string): string {
-  return typed
-    .trim()
-    .replace(/^(?:["″“”]|''|′′|’’)/u, 'in')
-    .replace(/^['′’]/u, 'ft')
-    .normalize('NFKC')
-    .toLowerCase()
-    .replace(/[\s._()[\],^*·⋅°º-]/gu, '')
-    .replace(/(\d)deg(?=[cf]$)/u, '$1')
-    .replace(/(?<=[a-z0-9])conventional$/u, '');
-}
 
 const unitOfId = new Map(pressureUnits.map((unit) => [unit.id, unit]));
 

@@ -5,14 +5,25 @@ export const readingsOfList = (typed: string): readonly string[] =>
     .map((part) => part.trim())
     .filter((part) => part !== '');
 
-export type ListedReading = { readonly carburettor: number; readonly text: string };
+export type ListedReading = {
+  readonly carburettor: number;
+  readonly text: string;
+  /** The engine speed that stood behind an `@`. */
+  readonly speedText?: string;
+};
 
-/** The same with their carburettors: `4: 187` names its own, a reading without a label counts on from the one before. */
+/**
+ * The same with their carburettors: `4: 187` names its own, a reading without a label counts on from the one before.
+ * Behind an `@` stands the engine speed at which it was read: `4: 187 @ 2150`.
+ */
 export const labelledReadings = (typed: string): readonly ListedReading[] => {
   let carburettor = 0;
   return readingsOfList(typed).map((part) => {
     const labelled = /^(\d+)\s*:\s*(.*)$/su.exec(part);
     carburettor = labelled ? Number(labelled[1]) : carburettor + 1;
-    return { carburettor, text: labelled?.[2] ?? part };
+    const [text = '', ...speed] = (labelled?.[2] ?? part).split('@');
+    return speed.length === 0
+      ? { carburettor, text: text.trim() }
+      : { carburettor, text: text.trim(), speedText: speed.join('@').trim() };
   });
 };

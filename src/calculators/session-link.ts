@@ -1,4 +1,5 @@
 import { defaultAnswers, type OpeningDirection, type SetUpAnswers } from './bench-set-up.ts';
+import { parseSpeed } from './bench-reading.ts';
 import { formatExact } from './format-number.ts';
 import { parseNumber } from './parse-number.ts';
 import { parsePressure } from './parse-pressure.ts';
@@ -28,8 +29,9 @@ const directionOfLetter: ReadonlyMap<string, OpeningDirection> = new Map([
 
 /**
  * The state of a link `#v=1&g=fixed-reference&n=4&fixed=2&r=212,248,251,187&u=mmHg&tol=10`. Numbers have decimal points;
- * pressures are in the unit `u`; readings of one carburettor are parted by strokes, carburettors by commas; `o` says which
- * way opens each screw (c, a, u), `t` the thread left as closing/opening, `m` the groups of paired screws as 1,4,3.4.
+ * pressures are in the unit `u`; readings of one carburettor are parted by strokes, carburettors by commas, unless they were
+ * taken in another order: `r=2:248,1:212,2:252`; `212@2150` was read at that engine speed; `o` says which way opens each screw
+ * (c, a, u), `t` the thread left as closing/opening, `m` the groups of paired screws as 1,4,3.4.
  * Problem: `newer-version`. Values are not checked here: they go through the form as if they had been typed.
  */
 export const parseSessionLink = (
@@ -69,7 +71,13 @@ const readingsOfLink = (text: string): string =>
       ofOne
         .split('/')
         .filter((reading) => reading.trim() !== '')
-        .map((reading) => `${i + 1}: ${reading.trim()}`),
+        .map((reading) => (reading.includes(':') ? reading : `${i + 1}:${reading}`)),
+    )
+    .map((reading) =>
+      reading
+        .trim()
+        .replace(/\s*:\s*/u, ': ')
+        .replace(/\s*@\s*/u, ' @ '),
     )
     .join('; ');
 
@@ -122,13 +130,21 @@ export const writeSessionLink = (answers: SetUpAnswers, readings: string): Recor
 };
 
 const readingsToLink = (readings: string, unit: string): string => {
-  const places: string[][] = [];
-  for (const { carburettor, text } of labelledReadings(readings)) {
-    if (carburettor < 1 || carburettor > 8) continue;
-    while (places.length < carburettor) places.push([]);
+  const written = labelledReadings(readings).flatMap(({ carburettor, text, speedText }) => {
+    if (carburettor < 1 || carburettor > 8) return [];
     const reading = parsePressure(text, pressureUnit(unit));
+    const speed = parseSpeed(speedText ?? '');
     // What is not one number, such as `1,234`, would be read as two: it stays with who typed it.
-    if (reading.ok) places[carburettor - 1]!.push(writtenInUnit(reading.value.pascals, unit));
+    if (!reading.ok || !speed.ok) return [];
+    const at = speed.value === undefined ? '' : `@${formatExact(speed.value)}`;
+    return { carburettor, text: writtenInUnit(reading.value.pascals, unit) + at };
+  });
+  const inOrder = written.every(({ carburettor }, k) => carburettor >= (written[k - 1]?.carburettor ?? 0));
+  if (!inOrder) return written.map(({ carburettor, text }) => `${carburettor}:${text}`).join(',');
+  const places: string[][] = [];
+  for (const { carburettor, text } of written) {
+    while (places.length < carburettor) places.push([]);
+    places[carburettor - 1]!.push(text);
   }
   return places.map((ofOne) => ofOne.join('/')).join(',');
 };

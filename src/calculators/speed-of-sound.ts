@@ -1,11 +1,8 @@
 import { checkNumber } from './check-number.ts';
-import { heatCapacityRatioOfAir } from './compressible-flow.ts';
+import { heatCapacityRatioOfAir, isoGasConstantOfAir } from './dry-air.ts';
+import { zeroCelsiusKelvins } from './exact-definitions.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
-
-/** Specific gas constant of dry air, J/(kg·K). Source: ISO 2533:1975, table 1. */
-const gasConstantOfAir = 287.05287;
-const zeroCelsiusK = 273.15;
 
 /**
  * Speed of sound in dry air as an ideal gas: a = √(γ R T), in m/s.
@@ -13,8 +10,8 @@ const zeroCelsiusK = 273.15;
  * Source: ISO 2533:1975, Standard atmosphere, clause 2.
  */
 export function speedOfSoundMPerS(celsius: number): Result<number> {
-  const problem = checkNumber('celsius', celsius, { above: -zeroCelsiusK });
+  const problem = checkNumber('celsius', celsius, { above: -zeroCelsiusKelvins });
   return problem
     ? fail(problem)
-    : succeed(Math.sqrt(heatCapacityRatioOfAir * gasConstantOfAir * (celsius + zeroCelsiusK)));
+    : succeed(Math.sqrt(heatCapacityRatioOfAir * isoGasConstantOfAir * (celsius + zeroCelsiusKelvins)));
 }

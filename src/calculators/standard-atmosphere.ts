@@ -1,4 +1,5 @@
 import { checkNumber } from './check-number.ts';
+import { isoGasConstantOfAir, usGasConstantOfAir } from './dry-air.ts';
 import { standardAtmospherePa, standardGravity } from './exact-definitions.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
@@ -11,17 +12,18 @@ import type { Result } from './result.ts';
 
 /** Specific gas constant of dry air in J/(kg K). */
 const gasConstants = {
-  'us-1976': 8314.32 / 28.9644,
-  'iso-2533': 287.05287,
+  'us-1976': usGasConstantOfAir,
+  'iso-2533': isoGasConstantOfAir,
 } as const;
 
 export type AtmosphereStandard = keyof typeof gasConstants;
 
-const earthRadiusM = 6_356_766;
-const seaLevelTemperatureK = 288.15;
+/** Radius of the earth where gravity is standard, and the temperature at sea level. */
+export const earthRadiusM = 6_356_766;
+export const seaLevelTemperatureK = 288.15;
 
 /** Base of each layer in geopotential metres, and how the temperature changes above it in K/m. */
-const layers = [
+export const atmosphereLayers = [
   [0, -0.0065],
   [11_000, 0],
   [20_000, 0.001],
@@ -90,7 +92,7 @@ export function pressureAltitude(
 
 /** Exponent of pressure over temperature in the lowest layer, g/(R L): 5.2559. */
 export const barometricExponent = (standard: AtmosphereStandard = 'us-1976'): number =>
-  standardGravity / (gasConstants[standard] * -layers[0][1]);
+  standardGravity / (gasConstants[standard] * -atmosphereLayers[0][1]);
 
 /** Geopotential height of a geometric one, both in metres (U.S. Standard Atmosphere 1976, eq. 18). */
 export const geopotentialFromGeometric = (geometricM: number): number =>
@@ -113,14 +115,14 @@ const seaLevel = (standard: AtmosphereStandard): Base => basesOf(standard)[0];
 function basesOf(standard: AtmosphereStandard): readonly [Base, ...Base[]] {
   const bases: [Base, ...Base[]] = [
     {
-      geopotentialM: layers[0][0],
-      lapse: layers[0][1],
+      geopotentialM: atmosphereLayers[0][0],
+      lapse: atmosphereLayers[0][1],
       temperatureK: seaLevelTemperatureK,
       pressurePa: standardAtmospherePa,
     },
   ];
   let below: Base = bases[0];
-  for (const [geopotentialM, lapse] of layers.slice(1)) {
+  for (const [geopotentialM, lapse] of atmosphereLayers.slice(1)) {
     below = { geopotentialM, lapse, ...airAbove(below, geopotentialM, standard) };
     bases.push(below);
   }

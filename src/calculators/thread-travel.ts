@@ -20,6 +20,9 @@ export type IdleScrew = {
   readonly turnsPerAdjusterTurn?: number;
 };
 
+/** A nut on the thread that shows on one side of what holds the adjuster. */
+export type LockNut = { readonly heightMm: number; readonly side: 'closing' | 'opening' };
+
 export type ThreadTravel = {
   readonly generation: Generation;
   /** From a table of threads, or measured over several turns. */
@@ -32,6 +35,8 @@ export type ThreadTravel = {
   readonly minimumEngagementMm?: number;
   /** The way on which the adjuster comes out of its thread. */
   readonly unscrewsWhen: 'closing' | 'opening';
+  /** Keeps its height of the thread that shows on its side. Left out: none, or what shows was measured beyond it. */
+  readonly lockNut?: LockNut;
   readonly adjusters: readonly AdjusterThread[];
   readonly idleScrew?: IdleScrew;
 };
@@ -44,6 +49,8 @@ export type AdjusterBudget = {
   readonly travelMm: number;
   /** Turns left after them; negative where they do not fit. */
   readonly afterwards: TurnsLeft;
+  /** Thread that then shows beyond the lock nut; negative: so much is missing beneath it. Null without a nut. */
+  readonly nutRoomMm: number | null;
 };
 
 export type RunningOut = {
@@ -56,22 +63,29 @@ export type RunningOut = {
 export type CommonMove = {
   /** Added to every adjuster; positive opens. */
   readonly turns: number;
+  /** What would leave the most thread if the idle-speed screw had no end; equals `turns` unless it is limited. */
+  readonly unlimitedTurns: number;
+  readonly limitedByIdleScrew: boolean;
   readonly adjusters: readonly AdjusterBudget[];
   readonly leastLeftTurns: number;
   readonly fits: boolean;
   /** What undoes the change of speed; positive opens. */
   readonly idleScrewTurns: number;
-  /** Null where the idle-speed screw's thread is not told; negative where it is too short. */
+  /** Null where the idle-speed screw's thread is not told. */
   readonly idleScrewAfterwards: TurnsLeft | null;
 };
 
 export type ThreadTravelBudget = {
   readonly travelPerTurnMm: number;
+  /** Of one hour of a clock face, 1/12 turn. */
+  readonly travelPerClockHourMm: number;
   /** The engagement is already below the minimum. */
   readonly engagementShort: boolean;
   readonly adjusters: readonly AdjusterBudget[];
   readonly runsOutFirst: RunningOut;
   readonly fits: boolean;
+  /** Turns left on the idle-speed screw; null where its thread is not told. */
+  readonly idleScrewLeft: TurnsLeft | null;
   /** Null for sets whose adjusters have no free common move. */
   readonly commonMove: CommonMove | null;
 };

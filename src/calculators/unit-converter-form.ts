@@ -1,38 +1,69 @@
-import { standardAtmospherePa } from './exact-definitions.ts';
+import type { Form, FormFields, FormResult } from './calculator-form.ts';
+import { formReader, initialForm } from './calculator-form.ts';
+import { parseAmbient } from './parse-ambient.ts';
 import { parsePressure } from './parse-pressure.ts';
+import { unitTextOf, withoutUnit } from './parse-quantity.ts';
+import { pressureUnits } from './pressure-unit-table.ts';
 import { pressureUnit } from './pressure-units.ts';
-import { absolutePressurePa } from './quantities.ts';
-import type { AbsolutePressurePa } from './quantities.ts';
-import { fail, succeed } from './result.ts';
-import type { Result } from './result.ts';
-import type { ConversionForm, ConversionQuestion } from './unit-converter.ts';
+import { converterQuantities, familyOf, findUnit, usualUnitOf } from './unit-converter-quantities.ts';
+import type { ConverterQuantity } from './unit-converter-quantities.ts';
+import { pressureKinds } from './unit-converter.ts';
+import type { ConversionQuestion, PressureKind } from './unit-converter.ts';
+
+/** The fields of the converter. Their first values are the worked example of the page. */
+export const unitConverterFields = {
+  quantity: { kind: 'choice', initially: 'pressure', choices: converterQuantities },
+  typed: { kind: 'text', initially: '9 inHg' },
+  /** Id of the unit that a number without a unit is in. */
+  usualUnit: { kind: 'choice', initially: 'inHg', choices: pressureUnits.map(({ id }) => id) },
+  /** What a pressure is counted from. */
+  kind: { kind: 'choice', initially: 'depression', choices: pressureKinds },
+  ambient: { kind: 'text', initially: '101.325 kPa' },
+} as const satisfies FormFields<string>;
+
+export type UnitConverterField = keyof typeof unitConverterFields;
+export type ConversionForm = Form<UnitConverterField>;
+
+export const unitConverterExample: ConversionForm = initialForm(unitConverterFields);
+
+/** The units that a quantity is shown in. */
+export const unitsOf = (quantity: string): readonly { readonly id: string; readonly symbol: string }[] =>
+  familyOf(quantity)?.units ?? pressureUnits;
+
+/** The unit of a number without one: that of the form, unless it belongs to another quantity. */
+export const usualUnitIn = ({ quantity, usualUnit }: ConversionForm): string =>
+  unitsOf(quantity).some(({ id }) => id === usualUnit) ? usualUnit : usualUnitOf(quantity);
 
 /**
- * Ambient pressures that are believed, in pascals. Wider than any place on the ground: about 33 kPa on the
- * highest mountain, about 108 kPa in the highest high-pressure area (both from memory).
+ * Reads the form of a pressure; an ambient pressure comes into it unless a difference is asked for.
+ * Problems: those of `parsePressure` and `parseAmbient`.
  */
-export const ambientLimit = { min: 20_000, max: 120_000 } as const;
-
-/**
- * Reads the form. An ambient pressure without a unit is in kilopascals, an empty one is the standard atmosphere.
- * Problems: those of `parsePressure`, with field `typed` or `ambient`; out-of-range of `ambientPa`.
- */
-export function parseConversion(form: ConversionForm): Result<ConversionQuestion> {
-  const ambient = parseAmbient(form.ambientTyped);
-  if (!ambient.ok && form.kind !== 'difference') return ambient;
-  const pressure = parsePressure(form.typed, pressureUnit(form.usualUnit), 'typed');
-  if (!pressure.ok) return pressure;
-  const ambientPa = ambient.ok ? ambient.value : absolutePressurePa(standardAtmospherePa);
-  return succeed({ pressure: pressure.value, kind: form.kind, ambientPa });
+export function parseConversion(form: ConversionForm): FormResult<ConversionQuestion, UnitConverterField> {
+  const { problems, take } = formReader<UnitConverterField>();
+  const kind = form.kind as PressureKind;
+  const pressure = take('typed', parsePressure(form.typed, pressureUnit(usualUnitIn(form)), 'typed'));
+  const ambientPa = take('ambient', parseAmbient(kind === 'difference' ? '' : form.ambient));
+  return pressure === undefined || ambientPa === undefined
+    ? { ok: false, problems }
+    : { ok: true, value: { pressure, kind, ambientPa } };
 }
 
-/** Reads the ambient pressure; see `parseConversion`. */
-export function parseAmbient(typed: string): Result<AbsolutePressurePa> {
-  if (typed.trim() === '') return succeed(absolutePressurePa(standardAtmospherePa));
-  const parsed = parsePressure(typed, pressureUnit('kPa'), 'ambient');
-  if (!parsed.ok) return parsed;
-  const { pascals } = parsed.value;
-  return pascals >= ambientLimit.min && pascals <= ambientLimit.max
-    ? succeed(absolutePressurePa(pascals))
-    : fail({ kind: 'out-of-range', field: 'ambientPa', value: pascals, limit: ambientLimit });
+/** The form with the unit that was typed as the usual one, so that it stays when only a number is typed next. */
+export function keepTypedUnit(form: ConversionForm): ConversionForm {
+  const unit = findUnit(unitTextOf(form.typed), form.quantity);
+  return unit === null ? form : { ...form, usualUnit: unit.id };
+}
+
+/** The form with another unit in the place of one that was typed. */
+export const withUnit = (form: ConversionForm, usualUnit: string): ConversionForm => ({
+  ...form,
+  usualUnit,
+  typed: withoutUnit(form.typed) || form.typed,
+});
+
+/** The form for another quantity: the number stays, and its unit too if the quantity has such a one. */
+export function withQuantity(form: ConversionForm, quantity: ConverterQuantity): ConversionForm {
+  const asked = { ...form, quantity, usualUnit: usualUnitOf(quantity) };
+  const kept = keepTypedUnit(asked);
+  return kept === asked ? withUnit(asked, asked.usualUnit) : kept;
 }

@@ -12,15 +12,6 @@ import type { ConvertedValue } from './unit-converter-digits.ts';
 export const pressureKinds = ['depression', 'gauge', 'absolute', 'difference'] as const;
 export type PressureKind = (typeof pressureKinds)[number];
 
-/** The converter's fields as typed. */
-export type ConversionForm = {
-  readonly typed: string;
-  readonly kind: PressureKind;
-  /** Id of the unit that a number without a unit is in. */
-  readonly usualUnit: string;
-  readonly ambientTyped: string;
-};
-
 export type ConversionQuestion = {
   readonly pressure: ParsedPressure;
   readonly kind: PressureKind;
@@ -37,14 +28,6 @@ export type Conversions = ConversionQuestion & {
   /** The kind asked for first, then the other names of the same state. */
   readonly kinds: readonly PressureKind[];
   readonly rows: readonly ConversionRow[];
-};
-
-/** The worked example of the page, the first state of the island, and a test. */
-export const unitConverterExample: ConversionForm = {
-  typed: '9 inHg',
-  kind: 'depression',
-  usualUnit: 'inHg',
-  ambientTyped: '101.325 kPa',
 };
 
 /**

@@ -18,7 +18,7 @@ export type Answer =
   | { readonly kind: 'wrong-way'; readonly wrongWay: WrongWay };
 
 /** From this many standard deviations a change is called real. */
-const realFrom = 3;
+export const realFrom = 3;
 
 /**
  * Compares the last reading, if it is the first of its carburettor since one turn, with where that carburettor stood before

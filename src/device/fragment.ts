@@ -9,18 +9,23 @@ export const writeFragment = (
   state: Readonly<Record<string, string>>,
   way: FragmentWay = 'replace',
 ): void => {
-  const text = fragmentText(state);
-  const address = location.pathname + location.search + (text === '' ? '' : `#${text}`);
+  const address = addressWith(location.pathname + location.search, state);
   if (way === 'push') history.pushState(null, '', address);
   else history.replaceState(null, '', address);
 };
 
 /** The address of this page with a state, to be copied. */
-export const linkTo = (state: Readonly<Record<string, string>>): string => {
+export const linkTo = (state: Readonly<Record<string, string>>): string =>
+  addressWith(location.origin + location.pathname, state);
+
+/** A page’s address with a state that it is to begin with. */
+export const addressWith = (page: string, state: Readonly<Record<string, string>>): string => {
   const text = fragmentText(state);
-  return location.origin + location.pathname + (text === '' ? '' : `#${text}`);
+  return page + (text === '' ? '' : `#${text}`);
 };
 
-/** Commas and strokes stay readable; they are allowed in a fragment (RFC 3986, section 3.5). */
+/** What is common in a list stays readable; it is allowed in a fragment (RFC 3986, section 3.5). */
 const fragmentText = (state: Readonly<Record<string, string>>): string =>
-  new URLSearchParams(state).toString().replaceAll('%2C', ',').replaceAll('%2F', '/');
+  new URLSearchParams(state)
+    .toString()
+    .replaceAll(/%(?:2C|2F|3A|40)/gu, (encoded) => decodeURIComponent(encoded));

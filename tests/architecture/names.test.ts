@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { listFiles } from '../../tools/build/list-files.mjs';
 import { root } from './source-tree.ts';
 
-const slugOf = (component: string) => component.replaceAll(/(?<=[a-z])(?=[A-Z])/g, '-').toLowerCase();
+const slugOf = (component: string) =>
+  component.replaceAll(/(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])/g, '-').toLowerCase();
 
 /** Islands that compute nothing, so have no calculator of their name. */
 const withoutCalculator = ['Search'];
@@ -34,9 +35,10 @@ describe('names', () => {
   it('turns the name of a component into its slug', () => {
     expect(slugOf('BenchSession')).toBe('bench-session');
     expect(slugOf('Search')).toBe('search');
+    expect(slugOf('ExhaustGasInARoom')).toBe('exhaust-gas-in-a-room');
   });
 
-  const ours = ['src', 'study', 'tests', 'tools', 'public'].flatMap((folder) =>
+  const ours = ['src', 'study', 'tests', 'tools', 'truth', 'public'].flatMap((folder) =>
     listFiles(root + folder).map((file) => `${folder}/${file}`),
   );
 

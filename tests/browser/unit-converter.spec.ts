@@ -22,7 +22,7 @@ test.describe('without a script', () => {
     await expect(figure(page, 'mmHg')).toHaveText('228.6');
     await expect(other(page, 'kPa', 1)).toHaveText('70.85');
     await expect(page.locator('main > p').first()).toContainText('228.6 mmHg');
-    await expect(page.locator('main math')).toHaveCount(3);
+    await expect(page.locator('main math')).toHaveCount(5);
   });
 });
 
@@ -60,13 +60,86 @@ test('a comma, a fraction and a number without a unit are understood', async ({ 
   await expect(figure(page, 'mbar')).toHaveText('120');
 });
 
-test('the unit last used is remembered on the device', async ({ page }) => {
+test('the entries and the unit last used are kept on the device', async ({ page }) => {
   await open(page);
   await reading(page).fill('212 mmHg');
-  await expect(figure(page, 'inHg')).toHaveText('8.346');
+  await expect.poll(() => page.url()).toContain('q=212+mmHg');
+  await page.goto('about:blank');
   await open(page);
-  await reading(page).fill('212');
-  await expect(figure(page, 'inHg')).toHaveText('8.346');
+  await expect(reading(page)).toHaveValue('212 mmHg');
+  await expect(page.getByText('your entries of an earlier visit')).toBeVisible();
+  await reading(page).fill('213');
+  await expect(figure(page, 'inHg')).toHaveText('8.386');
+  await page.getByRole('button', { name: 'Back to the example' }).click();
+  await expect(reading(page)).toHaveValue('9 inHg');
+});
+
+test('another quantity keeps the number; a unit of another quantity shows the way', async ({ page }) => {
+  await open(page);
+  await page.getByLabel('Quantity').selectOption('Length');
+  await expect(reading(page)).toHaveValue('9');
+  await expect(page.getByText('A length of 9 mm.')).toBeVisible();
+  await expect(page.getByLabel('Ambient pressure', { exact: true })).toHaveCount(0);
+  await reading(page).fill('5.5 mm');
+  await expect(figure(page, 'cm')).toHaveText('0.55');
+  await expect(page.locator('.answer:visible')).toHaveCount(10);
+  await reading(page).fill('20 °C');
+  await expect(page.locator('#typed-wrong')).toContainText('“°C” is not a unit that is known here');
+  await page.getByRole('button', { name: 'Read it as a temperature', exact: true }).click();
+  await expect(reading(page)).toHaveValue('20 °C');
+  await expect(figure(page, 'F')).toHaveText('68');
+  await page.getByLabel('Quantity').selectOption('Temperature difference');
+  await expect(figure(page, 'F')).toHaveText('36');
+  await page.getByLabel('Quantity').selectOption('Thread pitch');
+  await reading(page).fill('20 TPI');
+  await expect(figure(page, 'mm')).toHaveText('1.27');
+});
+
+test('a link reproduces the quantity; a link of the first version still opens', async ({ page, context }) => {
+  await open(page);
+  await page.getByLabel('Quantity').selectOption('Torque');
+  await reading(page).fill('9 ft-lb');
+  await expect.poll(() => new URL(page.url()).hash).toBe('#v=2&of=torque&q=9+ft-lb');
+  const second = await context.newPage();
+  await second.goto(page.url());
+  await expect(second.getByLabel('Quantity')).toHaveValue('torque');
+  await expect(figure(second, 'Nm')).toHaveText('12.20');
+  await second.goto('about:blank');
+  await open(second, '#v=1&q=212&u=mmHg&as=gauge&ambient=98+kPa');
+  await expect(second.getByLabel('Quantity')).toHaveValue('pressure');
+  await expect(figure(second, 'inHg')).toHaveText('8.346');
+});
+
+for (const [quantity, typed, words] of [
+  ['Temperature', '-300 °C', 'Nothing is colder than absolute zero'],
+  ['Thread pitch', '0', 'Give a thread pitch above 0; you wrote “0”.'],
+  ['Thread pitch', '-1.25 mm', 'Give a thread pitch above 0; you wrote “-1.25 mm”.'],
+  ['Volume', '1 gallon', '“gallon” is not a unit that is known here'],
+] as const)
+  test(`${quantity}: “${typed}” is answered in words beside the field, and stays`, async ({ page }) => {
+    await open(page);
+    await page.getByLabel('Quantity').selectOption(quantity);
+    await reading(page).fill(typed);
+    await expect(page.locator('#typed-wrong')).toContainText(words);
+    await expect(reading(page)).toHaveValue(typed);
+    await expect(page.getByText('No answer yet.')).toBeVisible();
+  });
+
+test('by keyboard alone: quantity, reading, copy', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await open(page);
+  await page.getByLabel('Quantity').focus();
+  await page.keyboard.type('Speed');
+  await expect(page.getByLabel('Quantity')).toHaveValue('speed');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('ControlOrMeta+A');
+  await page.keyboard.type('50 mph');
+  await expect(figure(page, 'km/h')).toHaveText('80.47');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('status').filter({ hasText: 'Copied: 80.47 km/h.' })).toBeVisible();
 });
 
 test('1,234 is asked about, and each answer is taken', async ({ page }) => {
@@ -99,7 +172,8 @@ for (const [typed, words] of [
     await expect(reading(page)).toHaveValue(typed);
     await expect(reading(page)).toHaveAttribute('aria-invalid', 'true');
     await expect(reading(page)).toHaveAttribute('aria-describedby', /typed-wrong/);
-    await expect(figure(page, 'mmHg')).toHaveText('–');
+    await expect(figure(page, 'mmHg')).toBeHidden();
+    await expect(page.getByText('No answer yet.')).toBeVisible();
   });
 
 test('a wrong ambient pressure is answered beside its own field', async ({ page }) => {
@@ -142,7 +216,7 @@ test('a link with a bare ambient pressure, in pascals', async ({ page }) => {
 });
 
 test('a link from a newer version is refused in words; unknown keys are named', async ({ page }) => {
-  await open(page, '#v=2&q=9+inHg');
+  await open(page, '#v=3&q=9+inHg');
   await expect(page.getByRole('alert')).toContainText('written by a newer version');
   await open(page, '#v=1&q=9+inHg&colour=red');
   await page.reload();
@@ -209,7 +283,7 @@ test('nothing is wider than a screen of 320 px, and everything to touch is 44 px
   await open(page);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
   const small = await page
-    .locator('.converter :is(button, input:not([type="radio"]), select, label:has(input), summary):visible')
+    .locator('.calculator :is(button, input:not([type="radio"]), select, label:has(input), summary):visible')
     .evaluateAll((all) =>
       all.filter((each) => each.getBoundingClientRect().height < 44).map((each) => each.outerHTML),
     );

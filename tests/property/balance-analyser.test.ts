@@ -1,8 +1,20 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { analyseBalance } from '../../src/calculators/balance-analyser.ts';
-import type { BalanceAnalysis, BalanceReadings } from '../../src/calculators/balance-analysis.ts';
-import { generations } from '../../src/calculators/linkage.ts';
+import {
+  analyseBalance,
+  answerBalanceAnalyser,
+  balanceAnalyserFields,
+  convertPressure,
+  generations,
+  initialForm,
+  pressureUnit,
+} from '../../src/calculators/index.ts';
+import type {
+  BalanceAnalyserField,
+  BalanceAnalysis,
+  BalanceReadings,
+  FormField,
+} from '../../src/calculators/index.ts';
 import { tolerances } from '../tolerances.ts';
 
 const near = tolerances.pressureSums.absolute;
@@ -176,5 +188,91 @@ test('a finer gauge never has a wider uncertainty', () => {
       }
     }),
     runs,
+  );
+});
+
+test('the uncertainty of gauges of their own widens every ± and never sharpens a verdict of equal means', () => {
+  fc.assert(
+    fc.property(set, fc.double({ min: 1, max: 3000, noNaN: true }), (given, offsetUncertaintyPa) => {
+      const [plain, wider] = [analyse(given), analyse({ ...given, offsetUncertaintyPa })];
+      for (const [position, { standardUncertaintyPa, meanPa }] of plain.carburettors.entries()) {
+        const own = wider.carburettors[position];
+        expect(own?.meanPa).toBe(meanPa);
+        const expected = Math.hypot(standardUncertaintyPa, offsetUncertaintyPa);
+        expect(Math.abs((own?.standardUncertaintyPa ?? NaN) - expected)).toBeLessThanOrEqual(near);
+      }
+    }),
+    runs,
+  );
+});
+
+test('what would settle it names a carburettor, and only where nothing is settled', () => {
+  fc.assert(
+    fc.property(set, (given) => {
+      const { verdict, more } = analyse(given);
+      expect(more === null).toBe(verdict !== 'cannot-tell');
+      if (more === null) return;
+      expect(more.carburettor).toBeGreaterThanOrEqual(1);
+      expect(more.carburettor).toBeLessThanOrEqual(given.carburettors);
+      if (more.rounds !== null) expect(more.rounds).toBeGreaterThanOrEqual(1);
+    }),
+    runs,
+  );
+});
+
+const typedReading = fc.oneof(
+  fc.integer({ min: 100, max: 400 }).map(String),
+  fc.integer({ min: 1000, max: 4000 }).map((tenths) => String(tenths / 10).replace('.', ',')),
+  fc.integer({ min: 4, max: 15 }).map((inches) => `${inches} 1/2 inHg`),
+);
+
+test('whatever is typed is answered or refused in words, and never throws', () => {
+  const fields = Object.keys(balanceAnalyserFields) as BalanceAnalyserField[];
+  const changes = fc.array(
+    fc.tuple(fc.constantFrom(...fields), fc.oneof(fc.string({ maxLength: 12 }), typedReading)),
+    { maxLength: 3 },
+  );
+  fc.assert(
+    fc.property(changes, (pairs) => {
+      const form = { ...initialForm(balanceAnalyserFields), ...Object.fromEntries(pairs) };
+      // A choice comes from a list, or from a link that was checked against it.
+      for (const [name, field] of Object.entries<FormField>(balanceAnalyserFields))
+        if (field.kind === 'choice' && !field.choices.includes(form[name as BalanceAnalyserField])) return;
+      const answered = answerBalanceAnalyser(form);
+      if (answered.ok) expect(answered.answer.announcement).not.toMatch(/NaN|undefined|Infinity/u);
+      else
+        for (const { sentence, field } of answered.problems) {
+          expect(sentence.length).toBeGreaterThan(10);
+          expect(fields).toContain(field);
+        }
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('the same readings in another unit have the same verdict, directions and chance', () => {
+  const typed = fc.array(fc.integer({ min: 1500, max: 3000 }), { minLength: 4, maxLength: 4 });
+  fc.assert(
+    fc.property(typed, fc.constantFrom('kPa', 'inHg', 'mbar', 'psi', 'cmH2O'), (tenths, unitId) => {
+      const unit = pressureUnit(unitId);
+      const inOther = (value: number) => String(convertPressure(value, pressureUnit('mmHg'), unit));
+      const typedIn = (write: (value: number) => string) => ({
+        ...initialForm(balanceAnalyserFields),
+        readings: tenths.map((tenth, i) => `${i + 1}: ${write(tenth / 10)}`).join('; '),
+        tolerance: write(20),
+        resolution: write(5),
+        flutter: write(3),
+      });
+      const [one, other] = [
+        answerBalanceAnalyser(typedIn(String)),
+        answerBalanceAnalyser({ ...typedIn(inOther), unit: unitId }),
+      ];
+      if (!one.ok || !other.ok) throw new Error(JSON.stringify([one, other]));
+      expect(other.answer.verdict).toBe(one.answer.verdict);
+      expect(other.answer.advice).toBe(one.answer.advice);
+      expect(other.answer.screws.map(({ text }) => text)).toEqual(one.answer.screws.map(({ text }) => text));
+      expect(other.answer.sentence.split(' ').at(-1)).toBe(one.answer.sentence.split(' ').at(-1));
+    }),
+    { numRuns: 60 },
   );
 });

@@ -11,8 +11,8 @@ import {
   standardAtmosphere,
 } from '../../src/calculators/standard-atmosphere.ts';
 import type { AirAtHeight, AtmosphereStandard, Height } from '../../src/calculators/standard-atmosphere.ts';
-import { agrees, describeRow, expectedNumber, readDataRows, toNumber } from '../data-rows.ts';
-import type { DataRow } from '../data-rows.ts';
+import { agrees, describeRow, expectedNumber, readDataRows, toNumber } from '../../truth/data-rows.ts';
+import type { DataRow } from '../../truth/data-rows.ts';
 
 /** The height that a row gives. Altitude tables in feet are of pressure altitude, so geopotential. */
 function heightOf({ input, inputUnit, line }: DataRow): Height {

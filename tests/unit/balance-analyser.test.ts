@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { analyseBalance, balanceAnalyserExample } from '../../src/calculators/balance-analyser.ts';
+import { analyseBalance } from '../../src/calculators/balance-analyser.ts';
+import { balanceAnalyserFields } from '../../src/calculators/balance-analyser-form.ts';
 import type { BalanceAnalysis, BalanceReadings } from '../../src/calculators/balance-analysis.ts';
+import { initialForm } from '../../src/calculators/calculator-form.ts';
 import { conventionalMercuryDensity, standardGravity } from '../../src/calculators/exact-definitions.ts';
 import { generations } from '../../src/calculators/linkage.ts';
+import { parseBalanceAnalyser } from '../../src/calculators/parse-balance-analyser.ts';
 import { normalCdf } from '../../src/calculators/normal.ts';
 import { studentTQuantile } from '../../src/calculators/student-t-quantile.ts';
 import { tolerances } from '../tolerances.ts';
@@ -37,7 +40,9 @@ const once = (depressions: readonly number[], more: Partial<BalanceReadings> = {
 const four = [212, 248, 251, 187] as const;
 
 describe('the worked example', () => {
-  const analysis = analyse(balanceAnalyserExample);
+  const parsed = parseBalanceAnalyser(initialForm(balanceAnalyserFields));
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
+  const analysis = analyse(parsed.value.given);
 
   test('takes 1 mmHg a reading out, referred to the middle of the round', () => {
     expect((analysis.drift?.perReadingPa ?? NaN) / mmHg).toBeCloseTo(1, 9);
@@ -85,6 +90,79 @@ describe('uncertainty of a mean', () => {
     expect(first?.degreesOfFreedom).toBeCloseTo(degreesOfFreedom, 9);
     const expanded = studentTQuantile(0.975, degreesOfFreedom) * Math.sqrt(variance) * mmHg;
     expect(Math.abs((first?.expandedUncertaintyPa ?? NaN) - expanded)).toBeLessThanOrEqual(near);
+  });
+});
+
+describe('a gauge for every carburettor', () => {
+  test('adds the uncertainty of its correction to every mean, and no repeat reading takes it out', () => {
+    const given = once([250, 250, 250], { offsetUncertaintyPa: 4 * mmHg });
+    const [first] = analyse(given).carburettors;
+    const u = Math.sqrt(9 / 3 + 25 / 12 + 16) * mmHg;
+    expect(Math.abs((first?.standardUncertaintyPa ?? NaN) - u)).toBeLessThanOrEqual(near);
+    expect(analyse(given).spread.expandedUncertaintyPa / (1.959963984540054 * Math.SQRT2 * u)).toBeCloseTo(
+      1,
+      9,
+    );
+    expect(problemOf({ ...given, offsetUncertaintyPa: -1 })).toMatchObject({ field: 'offsetUncertaintyPa' });
+  });
+});
+
+describe('the spread as a difference of two', () => {
+  test('is highest less lowest, with the uncertainty of both', () => {
+    const { spread, spreadPa } = analyse(once(four));
+    expect(spread.differencePa).toBeCloseTo(spreadPa, 6);
+    expect(spread.real).toBe(true);
+    const u = Math.sqrt(2 * (9 / 3 + 25 / 12)) * mmHg;
+    expect(Math.abs(spread.expandedUncertaintyPa - 1.959963984540054 * u)).toBeLessThanOrEqual(near);
+    const alike = analyse(once([250, 250, 250]));
+    expect(alike.spread).toEqual({
+      differencePa: 0,
+      expandedUncertaintyPa: spread.expandedUncertaintyPa,
+      real: false,
+    });
+    expect([alike.highest, alike.lowest]).toEqual([1, 3]);
+  });
+});
+
+describe('what would settle it', () => {
+  test('nothing where it is settled', () => {
+    expect(analyse(once(four)).more).toBeNull();
+    expect(analyse(once([250, 251, 249, 250])).more).toBeNull();
+  });
+
+  test('a round or more of readings, beginning with the one that may leave at either end', () => {
+    // The needle swings by 12, the step is 1: readings help. 250 to 244 is well within 16.
+    const given = once([250, 244, 247], {
+      gauge: { resolutionPa: mmHg, flutterPa: 12 * mmHg },
+      tolerancePa: 16 * mmHg,
+    });
+    const { verdict, more, chanceWithin } = analyse(given);
+    expect(verdict).toBe('cannot-tell');
+    expect(more?.rounds).toBe(3);
+    expect(more?.carburettor).toBe(3);
+    // As foreseen: three more of each decide, two more do not.
+    const again = (times: number) =>
+      analyse({ ...given, readings: Array.from({ length: times }, () => given.readings).flat() });
+    expect(again(3).verdict).toBe('cannot-tell');
+    expect(again(4).verdict).toBe('within');
+    expect(again(2).chanceWithin).toBeGreaterThan(chanceWithin);
+  });
+
+  test('no number of readings where the step is coarse beside the tolerance', () => {
+    expect(analyse(once([250, 232])).more).toEqual({ carburettor: 1, rounds: null });
+  });
+
+  test('the scatter that was seen stays', () => {
+    const scattered = [210, 218, 226, 232, 224, 228].map((depression, k) => ({
+      carburettor: k < 3 ? 1 : 2,
+      depressionPa: depression * mmHg,
+    }));
+    const given = { ...once([0, 0]), readings: scattered, gauge: { resolutionPa: mmHg, flutterPa: 0 } };
+    const { verdict, more } = analyse(given);
+    expect(verdict).toBe('cannot-tell');
+    // The first scatters twice as much as the second, so it tells more.
+    expect(more?.carburettor).toBe(1);
+    expect(more?.rounds).toBeGreaterThan(1);
   });
 });
 
@@ -300,6 +378,20 @@ describe('what is wrong is named', () => {
       kind: 'not-finite',
       field: 'speed.sensitivityPaPerRpm',
     });
+  });
+
+  test('a correction for speed that leaves no depression', () => {
+    const [, ...rest] = once(four).readings;
+    const speed = { targetRpm: 2000, sensitivityPaPerRpm: 100 };
+    const readings = [{ carburettor: 1, depressionPa: 10_000, rpm: 2200 }, ...rest];
+    expect(problemOf({ ...once(four), readings, speed })).toEqual({
+      kind: 'impossible-correction',
+      field: 'speed',
+      carburettor: 1,
+      depressionPa: -10_000,
+    });
+    const up = { ...speed, sensitivityPaPerRpm: -1000 };
+    expect(problemOf({ ...once(four), readings, speed: up })).toMatchObject({ depressionPa: 210_000 });
   });
 
   test('drift reference', () => {

@@ -1,36 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import {
-  criticalPressureRatio,
+  areaOverThroat,
+  chokedFlowFunction,
+  densityOverTotal,
+  engineAirFlowKgPerS,
+  incompressibleOverCompressible,
   isentropicFlowFunction,
+  motoringFrictionPa,
+  pressureOverTotal,
   throttleAreaRatio,
-} from '../../src/calculators/compressible-flow.ts';
-import { agrees, describeRow, readDataRows, toNumber } from '../data-rows.ts';
+  throttleMassFlowKgPerS,
+  throttlePlateOpenAreaM2,
+} from '../../src/calculators/index.ts';
 import { tolerances } from '../tolerances.ts';
-
-const number = (input: string) => toNumber(input, input);
-
-const adapters: Readonly<Record<string, (input: string) => number>> = {
-  'critical pressure ratio': (input) => criticalPressureRatio(number(input)),
-  // Below the critical ratio the function no longer depends on it.
-  'choked mass-flow function': (input) => isentropicFlowFunction(0, number(input)),
-  'mass-flow function psi(p2/p1), gamma 1.4': (input) => isentropicFlowFunction(number(input)),
-  'incompressible over compressible flow': (input) =>
-    Math.sqrt(2 * (1 - number(input))) / isentropicFlowFunction(number(input)),
-};
-
-const rows = readDataRows('5-compressible-flow.csv', 69).filter(({ quantity }) => quantity in adapters);
-
-test('13 of the 69 rows of tests/data/5-compressible-flow.csv are on the flow function, and every adapter has one', () => {
-  expect(rows).toHaveLength(13);
-  expect(new Set(rows.map(({ quantity }) => quantity)).size).toBe(Object.keys(adapters).length);
-});
-
-describe('the flow function', () => {
-  test.each(rows.map((row) => [describeRow(row), row] as const))('%s', (_, row) => {
-    const computed = adapters[row.quantity]?.(row.input) ?? NaN;
-    expect(agrees(computed, row), `computed ${computed}`).toBe(true);
-  });
-});
 
 test('isentropicFlowFunction(1) is 0, and near 1 it is the incompressible one', () => {
   expect(isentropicFlowFunction(1)).toBe(0);
@@ -76,5 +58,77 @@ describe('throttleAreaRatio(depressionPa, referenceDepressionPa, ambientPa)', ()
     });
     expect(throttleAreaRatio(100, NaN, ambientPa)).toMatchObject({ problem: { kind: 'not-finite' } });
     expect(throttleAreaRatio(100, 100, 0)).toMatchObject({ problem: { field: 'ambientPa' } });
+  });
+});
+
+describe('isentropic relations', () => {
+  test('air at rest is at its total state; a supersonic flow needs more area than its throat', () => {
+    expect([pressureOverTotal(0), densityOverTotal(0)]).toEqual([
+      { ok: true, value: 1 },
+      { ok: true, value: 1 },
+    ]);
+    // NACA Report 1135, table II, M = 2: p/pt 0.1278, ρ/ρt 0.2300, A/A* 1.688.
+    const at2 = [pressureOverTotal(2), densityOverTotal(2), areaOverThroat(2)];
+    expect(at2.map((each) => (each.ok ? each.value : NaN))).toEqual([
+      expect.closeTo(0.1278, 4),
+      expect.closeTo(0.23, 4),
+      expect.closeTo(1.6875, 4),
+    ]);
+  });
+
+  test.each([
+    [areaOverThroat(0), 'mach'],
+    [areaOverThroat(-1), 'mach'],
+    [pressureOverTotal(-0.1), 'mach'],
+    [densityOverTotal(NaN), 'mach'],
+    [pressureOverTotal(1, 1), 'gamma'],
+  ])('names what is wrong: %j', (result, field) => {
+    expect(result).toMatchObject({ ok: false, problem: { field } });
+  });
+});
+
+describe('throttle and engine', () => {
+  const flow = { areaM2: 1e-6, dischargeCoefficient: 1, upstreamPa: 1e5, upstreamK: 290, pressureRatio: 0.5 };
+  const plate = { boreM: 0.03, closedRadians: 0.1, plateRadians: 0.2 };
+  const breath = {
+    displacementM3: 1e-3,
+    rpm: 1000,
+    intakePa: 35e3,
+    intakeK: 313,
+    volumetricEfficiency: 0.75,
+  };
+
+  test('no opening, no flow; a shut plate has none, one along the bore leaves all but its edge', () => {
+    expect(throttleMassFlowKgPerS({ ...flow, areaM2: 0 })).toEqual({ ok: true, value: 0 });
+    expect(throttlePlateOpenAreaM2({ ...plate, plateRadians: 0.1 })).toEqual({ ok: true, value: 0 });
+    const open = throttlePlateOpenAreaM2({ ...plate, plateRadians: Math.PI / 2 });
+    expect(open.ok && open.value / (Math.PI * 0.015 ** 2)).toBeCloseTo(1, 12);
+    expect(engineAirFlowKgPerS({ ...breath, rpm: 0 })).toEqual({ ok: true, value: 0 });
+    expect(incompressibleOverCompressible(1)).toEqual({ ok: true, value: 1 });
+    expect(motoringFrictionPa(0)).toEqual({ ok: true, value: 97_000 });
+  });
+
+  test.each([
+    [throttleMassFlowKgPerS({ ...flow, areaM2: -1 }), 'areaM2'],
+    [throttleMassFlowKgPerS({ ...flow, dischargeCoefficient: -1 }), 'dischargeCoefficient'],
+    [throttleMassFlowKgPerS({ ...flow, upstreamPa: 0 }), 'upstreamPa'],
+    [throttleMassFlowKgPerS({ ...flow, upstreamK: 0 }), 'upstreamK'],
+    [throttleMassFlowKgPerS({ ...flow, pressureRatio: 1.1 }), 'pressureRatio'],
+    [throttlePlateOpenAreaM2({ ...plate, boreM: 0 }), 'boreM'],
+    [throttlePlateOpenAreaM2({ ...plate, closedRadians: -0.1 }), 'closedRadians'],
+    [throttlePlateOpenAreaM2({ ...plate, closedRadians: Math.PI / 2 }), 'closedRadians'],
+    [throttlePlateOpenAreaM2({ ...plate, plateRadians: 0.05 }), 'plateRadians'],
+    [throttlePlateOpenAreaM2({ ...plate, plateRadians: 1.6 }), 'plateRadians'],
+    [engineAirFlowKgPerS({ ...breath, displacementM3: 0 }), 'displacementM3'],
+    [engineAirFlowKgPerS({ ...breath, rpm: -1 }), 'rpm'],
+    [engineAirFlowKgPerS({ ...breath, intakePa: -1 }), 'intakePa'],
+    [engineAirFlowKgPerS({ ...breath, intakeK: 0 }), 'intakeK'],
+    [engineAirFlowKgPerS({ ...breath, volumetricEfficiency: -1 }), 'volumetricEfficiency'],
+    [incompressibleOverCompressible(-0.1), 'pressureRatio'],
+    [incompressibleOverCompressible(0.5, 1), 'gamma'],
+    [chokedFlowFunction(1), 'gamma'],
+    [motoringFrictionPa(-1), 'rpm'],
+  ])('names what is wrong: %j', (result, field) => {
+    expect(result).toMatchObject({ ok: false, problem: { field } });
   });
 });

@@ -66,6 +66,13 @@ describe('formatTrimmed(value, decimals, leastDecimals)', () => {
 });
 
 describe('formatExact(value)', () => {
+  it('leaves no nought behind that only fills up', () => {
+    expect(formatExact(28.05348413596)).toBe('28.053484136');
+    expect(formatExact(1 / 3 + 1e-9)).toBe('0.333333334333');
+    expect(formatExact(1000)).toBe('1000');
+    expect(formatExact(-0.5, { mark: 'comma', minus: 'hyphen' })).toBe('-0,5');
+  });
+
   it('writes as few digits as the value has', () => {
     expect([0.55, 5.5 * 0.1, 101.325, 9, -0.4, 0].map((value) => formatExact(value))).toEqual([
       '0.55',

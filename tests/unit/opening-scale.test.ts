@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { openingScale } from '../../src/calculators/advisor/opening-scale.ts';
-import { agrees, describeRow, expectedNumber, readDataRows, toNumber } from '../data-rows.ts';
+import { agrees, describeRow, expectedNumber, readDataRows, toNumber } from '../../truth/data-rows.ts';
 import { tolerances } from '../tolerances.ts';
 
 const ambientPa = 101_325;

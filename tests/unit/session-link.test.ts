@@ -51,6 +51,11 @@ describe('parseSessionLink(state)', () => {
     expect(linkOf('r=').readings).toBe('');
   });
 
+  test('readings in another order name their carburettors; a speed stands behind an @', () => {
+    expect(linkOf('r=2:248,1:212@2150,2:252').readings).toBe('2: 248; 1: 212 @ 2150; 2: 252');
+    expect(linkOf('r=212@2150/214,248').readings).toBe('1: 212 @ 2150; 1: 214; 2: 248');
+  });
+
   test('takes defaults for what is left out, in the gauge’s unit', () => {
     expect(linkOf('')).toEqual({ answers: base, readings: '', unknownKeys: [] });
     expect(linkOf('u=inHg').answers).toEqual(defaultAnswers('inHg'));
@@ -162,10 +167,28 @@ describe('writeSessionLink(answers, readings)', () => {
     });
   });
 
+  test('an unknown unit stays as it was typed, and figures are taken in mmHg', () => {
+    expect(writtenText(answers({ unit: 'furlong', tolerance: '12' }), '1: 212')).toBe(
+      'v=1&n=4&r=212&u=furlong&tol=12',
+    );
+  });
+
   test('never makes two readings of one that is ambiguous', () => {
     const written = writeSessionLink(base, '1: 1,234; 2: 248; 3: 1/0');
-    expect(written['r']).toBe(',248,');
+    expect(written['r']).toBe(',248');
     expect(linkOf(`r=${written['r']}`).readings).toBe('2: 248');
+  });
+
+  test.each([
+    ['2: 248, 1: 212 @ 2150 rpm, 2: 252', '2:248,1:212@2150,2:252'],
+    ['1: 212 @ 2150; 1: 214; 3: 248', '212@2150/214,,248'],
+    // No such carburettor on any set that can be told.
+    ['9: 212; 0: 4; 2: 248', ',248'],
+    // No speed of an engine: the reading stays with who typed it.
+    ['1: 212 @ fast; 2: 248', ',248'],
+  ])('%j is written as %s, and read again', (readings, written) => {
+    expect(writeSessionLink(base, readings)['r']).toBe(written);
+    expect(writeSessionLink(base, linkOf(`r=${written}`).readings)['r']).toBe(written);
   });
 
   test('leaves the fixed carburettor and the groups to the generations that have them', () => {

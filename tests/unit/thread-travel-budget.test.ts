@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { threadTravelBudget, threadTravelBudgetExample } from '../../src/calculators/thread-travel-budget.ts';
 import type { ThreadTravel, ThreadTravelBudget } from '../../src/calculators/thread-travel.ts';
-import { agrees, describeRow, readDataRows, toNumber } from '../data-rows.ts';
+import { agrees, describeRow, readDataRows, toNumber } from '../../truth/data-rows.ts';
 import { metricThreads } from '../../src/calculators/screw-threads.ts';
 import { tolerances } from '../tolerances.ts';
 

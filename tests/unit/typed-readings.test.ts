@@ -46,7 +46,18 @@ describe('parseReadings(typed, unit, setUp)', () => {
     });
   });
 
+  test('the engine speed stands behind an @', () => {
+    expect(parseReadings('2: 8 1/2 inHg @ 2150; 1: 212@2100rpm, 248', 'mmHg', setUp)).toMatchObject({
+      value: [{ typed: '8 1/2 inHg', rpm: 2150 }, { typed: '212', rpm: 2100 }, { typed: '248' }],
+    });
+  });
+
   test.each([
+    ['212 @', 'empty'],
+    ['@ 2100', 'empty'],
+    ['212 @ fast', 'not-a-number'],
+    ['212 @ 2100 @ 2200', 'not-a-number'],
+    ['212 @ 50', 'out-of-range'],
     ['5: 212', 'index'],
     ['0: 212', 'index'],
     ['4: 187; 212', 'index'],
@@ -60,7 +71,7 @@ describe('parseReadings(typed, unit, setUp)', () => {
     // Not guessed: two numbers without a space after their comma, or one of a thousand.
     ['212,248', 'ambiguous-number'],
     ['212,248,251,187', 'depression-beyond-ambient'],
-    ['1: 212; '.repeat(65), 'too-long'],
+    ['1: 212; '.repeat(65), 'too-many-readings'],
   ])('%j: %s', (typed, kind) => {
     expect(shortOf(typed)).toBe(kind);
   });

@@ -18,23 +18,74 @@ describe('writeUnitConverterLink(form)', () => {
 
   it('writes what is not a default: kind, ambient pressure with its unit, the unit that was not typed', () => {
     expect(
-      writeUnitConverterLink({ typed: '-40', kind: 'gauge', usualUnit: 'kPa', ambientTyped: '98' }),
+      writeUnitConverterLink({
+        quantity: 'pressure',
+        typed: '-40',
+        kind: 'gauge',
+        usualUnit: 'kPa',
+        ambient: '98',
+      }),
     ).toEqual({ v: '1', q: '-40', as: 'gauge', ambient: '98 kPa', u: 'kPa' });
+  });
+});
+
+describe('writeUnitConverterLink(form): quantities besides pressure', () => {
+  it('names the quantity in version 2, which an older page refuses in words instead of reading a pressure', () => {
+    const form = {
+      ...unitConverterExample,
+      quantity: 'length',
+      typed: ' 5.5 mm ',
+      kind: 'gauge',
+      ambient: '98',
+    };
+    expect(writeUnitConverterLink(form)).toEqual({ v: '2', of: 'length', q: '5.5 mm' });
+    expect(writeUnitConverterLink({ ...form, typed: '5.5', usualUnit: 'cm' })).toEqual({
+      v: '2',
+      of: 'length',
+      q: '5.5',
+      u: 'cm',
+    });
   });
 });
 
 describe('parseUnitConverterLink(record)', () => {
   it('reads the form, a bare ambient pressure in pascals', () => {
     expect(linkOf({ v: '1', q: '9 1/2 inHg', as: 'absolute', ambient: '98000' }).form).toEqual({
+      quantity: 'pressure',
       typed: '9 1/2 inHg',
       kind: 'absolute',
-      ambientTyped: '98000 Pa',
+      ambient: '98000 Pa',
       usualUnit: 'inHg',
     });
   });
 
-  it('takes defaults for what is left out', () => {
-    expect(linkOf({}).form).toEqual({ ...unitConverterExample, typed: '' });
+  it('takes defaults for what is left out, and the example where there is nothing', () => {
+    expect(linkOf({ v: '1' }).form).toEqual({ ...unitConverterExample, typed: '' });
+    expect(linkOf({}).form).toEqual(unitConverterExample);
+  });
+
+  it('takes the typed unit for the usual one, with or without a version', () => {
+    expect(linkOf({ q: '9 kPa' }).form.usualUnit).toBe('kPa');
+    expect(linkOf({ v: '1', q: '212 mmHg' }).form.usualUnit).toBe('mmHg');
+  });
+
+  it('reads a quantity besides pressure, with its unit', () => {
+    expect(linkOf({ v: '2', of: 'length', q: '5.5', u: 'cm' }).form).toEqual({
+      ...unitConverterExample,
+      quantity: 'length',
+      typed: '5.5',
+      usualUnit: 'cm',
+    });
+    expect(linkOf({ v: '2', of: 'torque', q: '5' }).form.usualUnit).toBe('Nm');
+  });
+
+  it('reports a quantity that it does not know, and a unit of another quantity', () => {
+    expect(linkOf({ v: '2', of: 'mass', q: '5' }).problems).toMatchObject([
+      { kind: 'unknown-choice', field: 'of', typed: 'mass' },
+    ]);
+    expect(linkOf({ v: '2', of: 'length', u: 'inHg' }).problems).toMatchObject([
+      { kind: 'unknown-choice', field: 'u', typed: 'inHg' },
+    ]);
   });
 
   it('names unknown keys and ignores them', () => {
@@ -56,9 +107,9 @@ describe('parseUnitConverterLink(record)', () => {
   });
 
   it('refuses a newer version', () => {
-    expect(parseUnitConverterLink({ v: '2', q: '9' })).toMatchObject({
+    expect(parseUnitConverterLink({ v: '3', q: '9' })).toMatchObject({
       ok: false,
-      problem: { kind: 'newer-version', value: 2, limit: { max: 1 } },
+      problem: { kind: 'newer-version', value: 3, limit: { max: 2 } },
     });
   });
 });

@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import {
-  computeConversions,
-  describeConversions,
-  parseConversion,
+  answerUnitConverter,
+  converterQuantities,
+  familyOf,
+  keepTypedUnit,
   pressureUnits,
+  quantitiesOfUnit,
   unitConverterExample,
+  unitsOf,
+  usualUnitIn,
+  withQuantity,
+  withUnit,
 } from '../../src/calculators/index.ts';
-import type { ConversionForm, ConversionTable, Result } from '../../src/calculators/index.ts';
+import type { ConversionForm, ConversionTable } from '../../src/calculators/index.ts';
 
 const form = (typed: string, rest: Partial<ConversionForm> = {}): ConversionForm => ({
   ...unitConverterExample,
@@ -14,16 +20,10 @@ const form = (typed: string, rest: Partial<ConversionForm> = {}): ConversionForm
   ...rest,
 });
 
-const answer = (given: ConversionForm): Result<ConversionTable> => {
-  const question = parseConversion(given);
-  const conversions = question.ok ? computeConversions(question.value) : question;
-  return conversions.ok ? { ok: true, value: describeConversions(conversions.value) } : conversions;
-};
-
 const tableOf = (given: ConversionForm): ConversionTable => {
-  const table = answer(given);
-  if (!table.ok) throw new Error(table.problem.kind);
-  return table.value;
+  const answer = answerUnitConverter(given);
+  if (!answer.ok) throw new Error(answer.problems.map(({ sentence }) => sentence).join());
+  return answer.answer;
 };
 
 /** Printed texts of a unit, in the order of the headings. */
@@ -69,15 +69,15 @@ describe('computeConversions(question): kinds', () => {
   });
 
   it('a difference knows no ambient pressure, and may be negative', () => {
-    const given = form('-5 mmHg', { kind: 'difference', ambientTyped: 'nonsense' });
+    const given = form('-5 mmHg', { kind: 'difference', ambient: 'nonsense' });
     expect(tableOf(given).headings).toEqual(['difference']);
     expect(printed(given, 'mbar')).toEqual(['−6.666']);
   });
 
   it('takes the ambient pressure that was given, in any unit', () => {
-    expect(printed(form('9 inHg', { ambientTyped: '28 inHg' }), 'inHg')).toEqual(['9', '−9', '19']);
-    expect(printed(form('9 kPa', { ambientTyped: '95' }), 'kPa')).toEqual(['9', '−9', '86']);
-    expect(printed(form('9 kPa', { ambientTyped: '' }), 'kPa')).toEqual(['9', '−9', '92.325']);
+    expect(printed(form('9 inHg', { ambient: '28 inHg' }), 'inHg')).toEqual(['9', '−9', '19']);
+    expect(printed(form('9 kPa', { ambient: '95' }), 'kPa')).toEqual(['9', '−9', '86']);
+    expect(printed(form('9 kPa', { ambient: '' }), 'kPa')).toEqual(['9', '−9', '92.325']);
   });
 
   it('zero is zero in every unit, and the whole ambient pressure remains', () => {
@@ -106,7 +106,9 @@ describe('computeConversions(question): digits', () => {
     expect(printed(form('231.25 mmHg'), 'inHg')[0]).toBe('9.10433');
   });
 
-  it('keeps zeros that were typed', () => {
+  it('keeps zeros that were typed behind the mark, not those of a whole number', () => {
+    expect(printed(form('100 kPa'), 'bar')[0]).toBe('1');
+    expect(printed(form('100.0 kPa'), 'bar')[0]).toBe('1.000');
     expect(printed(form('212.0 mmHg'), 'cmHg')[0]).toBe('21.20');
   });
 
@@ -123,7 +125,7 @@ describe('computeConversions(question): digits', () => {
 describe('computeConversions(question): what cannot be', () => {
   const refused: readonly (readonly [string, Partial<ConversionForm>, string])[] = [
     ['30 inHg', {}, 'depression-beyond-ambient'],
-    ['29 inHg', { ambientTyped: '90 kPa' }, 'depression-beyond-ambient'],
+    ['29 inHg', { ambient: '90 kPa' }, 'depression-beyond-ambient'],
     ['-5 kPa', {}, 'negative-depression'],
     ['-1.2 bar', { kind: 'gauge' }, 'gauge-below-vacuum'],
     ['-1 kPa', { kind: 'absolute' }, 'absolute-below-zero'],
@@ -135,18 +137,162 @@ describe('computeConversions(question): what cannot be', () => {
   ];
   for (const [typed, rest, kind] of refused)
     it(`“${typed}” ${rest.kind ?? ''} is ${kind}, beside the reading`, () => {
-      expect(answer(form(typed, rest))).toMatchObject({ ok: false, problem: { kind, field: 'typed' } });
+      expect(answerUnitConverter(form(typed, rest))).toMatchObject({
+        ok: false,
+        problems: [{ field: 'typed', problem: { kind, field: 'typed' } }],
+      });
     });
 
-  for (const [ambientTyped, kind, field] of [
+  for (const [ambient, kind, field] of [
     ['0', 'out-of-range', 'ambientPa'],
     ['500 kPa', 'out-of-range', 'ambientPa'],
     ['-101', 'out-of-range', 'ambientPa'],
     ['high', 'not-a-number', 'ambient'],
   ] as const)
-    it(`an ambient pressure of “${ambientTyped}” is ${kind}, beside the ambient pressure`, () => {
-      expect(answer(form('9 inHg', { ambientTyped }))).toMatchObject({ ok: false, problem: { kind, field } });
+    it(`an ambient pressure of “${ambient}” is ${kind}, beside the ambient pressure`, () => {
+      expect(answerUnitConverter(form('9 inHg', { ambient }))).toMatchObject({
+        ok: false,
+        problems: [{ field: 'ambient', problem: { kind, field } }],
+      });
     });
+});
+
+describe('answerUnitConverter(form): both fields wrong', () => {
+  it('says so beside each', () => {
+    const answer = answerUnitConverter(form('much', { ambient: '500' }));
+    expect(answer.ok ? [] : answer.problems.map(({ field, sentence }) => `${field}: ${sentence}`)).toEqual([
+      'typed: Give one number, such as 212, 12.5 or 9 1/2; you wrote “much”.',
+      'ambient: Give a number from 20\u00a0kPa to 120\u00a0kPa; you wrote “500”.',
+    ]);
+  });
+});
+
+describe('answerUnitConverter(form): sizes beyond plain digits', () => {
+  it('are written with a power of ten, never as a row of noughts', () => {
+    const given = form('1e-20 Pa', { kind: 'difference' });
+    expect(tableOf(given).understood).toBe(
+      'A difference of 1 × 10⁻²⁰ Pa; the ambient pressure does not matter.',
+    );
+    expect(printed(given, 'kPa')).toEqual(['1 × 10⁻²³']);
+    expect(printed(form('1e20 Pa', { kind: 'difference' }), 'inHg')).toEqual(['2.953 × 10¹⁶']);
+  });
+});
+
+describe('answerUnitConverter(form): quantities besides pressure', () => {
+  const measure = (quantity: string, typed: string, usualUnit = ''): ConversionForm =>
+    form(typed, { quantity, usualUnit, ambient: 'nonsense' });
+
+  const figures: readonly (readonly [string, string, string, string])[] = [
+    ['length', '5.5 mm', 'cm', '0.55'],
+    ['length', '5.5 mm', 'mm', '5.5'],
+    ['length', '5.50 mm', 'cm', '0.550'],
+    ['length', '5,5', 'in', '0,2165'],
+    ['length', '3/8 in', 'mm', '9.525'],
+    ['length', '0.1 mm', 'um', '100'],
+    ['length', '1 thou', 'mm', '0.0254'],
+    ['length', '-0.05 mm', 'um', '−50'],
+    ['length', '0 mm', 'mile', '0'],
+    ['length', '1 mile', 'km', '1.609'],
+    ['torque', '12 N·m', 'lbfft', '8.851'],
+    ['torque', '9 ft-lb', 'Nm', '12.20'],
+    ['torque', '1 kgf·m', 'Nm', '9.807'],
+    ['temperature', '20 °C', 'F', '68'],
+    ['temperature', '20 °C', 'K', '293.15'],
+    ['temperature', '32 °F', 'C', '0'],
+    ['temperature', '32.18 °F', 'C', '0.10'],
+    ['temperature', '100 °F', 'C', '37.78'],
+    ['temperature', '98,6 °F', 'C', '37,0'],
+    ['temperature', '-459.67 °F', 'K', '0.00'],
+    ['temperature-difference', '20 °C', 'F', '36'],
+    ['temperature-difference', '20 °C', 'K', '20'],
+    ['volume', '750 mL', 'in3', '45.77'],
+    ['volume', '1 US qt', 'mL', '946.4'],
+    ['volume', '1 imp gal', 'L', '4.546'],
+    ['speed', '50 mph', 'km/h', '80.47'],
+    ['speed', '36 km/h', 'm/s', '10'],
+    ['engine-speed', '2100 rpm', 'Hz', '35'],
+    ['engine-speed', '2100', 'rad/s', '219.91'],
+    ['thread-pitch', '0.75 mm', 'tpi', '33.87'],
+    ['thread-pitch', '20 TPI', 'mm', '1.27'],
+    ['thread-pitch', '26 TPI', 'mm', '0.9769'],
+  ]; // prettier-ignore
+  it.each(figures)('%s: %s in %s is %s', (quantity, typed, unitId, text) => {
+    expect(printed(measure(quantity, typed), unitId)).toEqual([text]);
+  });
+
+  it('answers in every unit of the family, once, and copies a figure with its unit', () => {
+    for (const quantity of converterQuantities) {
+      const table = tableOf(
+        measure(quantity, '7').quantity === 'pressure' ? form('7') : measure(quantity, '7'),
+      );
+      expect(table.lines.map(({ unitId }) => unitId)).toEqual(unitsOf(quantity).map(({ id }) => id));
+    }
+    const line = tableOf(measure('length', '-5.5 mm')).lines.find(({ unitId }) => unitId === 'cm');
+    expect(line?.cells[0]).toEqual({ text: '−0.55', copied: '-0.55 cm', label: '−0.55 cm, length' });
+  });
+
+  it('says what was understood, and announces the units of a workshop', () => {
+    expect(tableOf(measure('length', '5.5 mm')).announcement).toBe(
+      'A length of 5.5 mm. That is 0.55 centimetres; 216.5 thousandths of an inch; 0.2165 inches.',
+    );
+    expect(tableOf(measure('engine-speed', '2100')).understood).toBe('An engine speed of 2100 rpm.');
+    expect(tableOf(measure('temperature-difference', '9 °F')).understood).toBe(
+      'A temperature difference of 9 °F.',
+    );
+    for (const quantity of converterQuantities.filter((each) => familyOf(each) !== null))
+      expect(tableOf(measure(quantity, '7')).announcement.split('; ').length).toBeGreaterThan(1);
+  });
+
+  const refused: readonly (readonly [string, string, string])[] = [
+    ['length', '', 'nothing is written here'],
+    ['length', '5 inHg', '“inHg” is not a unit that is known here'],
+    ['temperature', '-300 °C', 'Nothing is colder than absolute zero'],
+    ['thread-pitch', '0', 'Give a thread pitch above 0; you wrote “0”.'],
+    ['thread-pitch', '-20 TPI', 'Give a thread pitch above 0; you wrote “-20 TPI”.'],
+    ['volume', '1 pint', '“pint” is not a unit that is known here'],
+    ['speed', '1e400 mph', 'you wrote “1e400 mph”'],
+  ];
+  it.each(refused)('%s: “%s” is refused in words, beside the reading', (quantity, typed, words) => {
+    const answer = answerUnitConverter(measure(quantity, typed));
+    if (answer.ok) throw new Error('answered');
+    expect(answer.problems).toHaveLength(1);
+    expect(answer.problems[0]?.field).toBe('typed');
+    expect(answer.problems[0]?.sentence).toContain(words);
+  });
+});
+
+describe('a unit and its quantity', () => {
+  it('a unit of another quantity shows the way there', () => {
+    expect(quantitiesOfUnit('mm')).toEqual(['length', 'thread-pitch']);
+    expect(quantitiesOfUnit('°C')).toEqual(['temperature', 'temperature-difference']);
+    expect(quantitiesOfUnit('inHg')).toEqual(['pressure']);
+    expect(quantitiesOfUnit('furlong')).toEqual([]);
+  });
+
+  it('another quantity keeps the number, and the unit if it has such a one', () => {
+    expect(withQuantity(form('9 1/2 inHg'), 'length')).toMatchObject({ typed: '9 1/2', usualUnit: 'mm' });
+    expect(withQuantity(form('5 in'), 'length')).toMatchObject({ typed: '5 in', usualUnit: 'in' });
+    expect(withQuantity(form('-300 K'), 'temperature')).toMatchObject({ typed: '-300 K', usualUnit: 'K' });
+    expect(withQuantity(form('5 mm', { quantity: 'length' }), 'pressure')).toMatchObject({
+      typed: '5',
+      usualUnit: 'inHg',
+    });
+    expect(withQuantity(form('  '), 'speed')).toMatchObject({ typed: '  ', usualUnit: 'km/h' });
+  });
+
+  it('a typed unit becomes the usual one; a chosen one takes its place', () => {
+    expect(keepTypedUnit(form('212 mmHg')).usualUnit).toBe('mmHg');
+    expect(keepTypedUnit(form('212')).usualUnit).toBe('inHg');
+    expect(keepTypedUnit(form('5 furlongs', { quantity: 'length', usualUnit: 'cm' })).usualUnit).toBe('cm');
+    expect(withUnit(form('212 mmHg'), 'kPa')).toMatchObject({ typed: '212', usualUnit: 'kPa' });
+    expect(withUnit(form('mmHg'), 'kPa')).toMatchObject({ typed: 'mmHg', usualUnit: 'kPa' });
+  });
+
+  it('a usual unit of another quantity is replaced by one of this', () => {
+    expect(usualUnitIn(form('5', { quantity: 'length' }))).toBe('mm');
+    expect(usualUnitIn(form('5', { quantity: 'length', usualUnit: 'ft' }))).toBe('ft');
+    expect(usualUnitIn(form('5', { usualUnit: 'ft' }))).toBe('inHg');
+  });
 });
 
 describe('describeConversions(conversions)', () => {

@@ -1,3 +1,5 @@
+import { heatCapacityRatioOfAir } from '../dry-air.ts';
+
 /**
  * The opening scale: how far a throttle is open, in pascals, from the depression behind it.
  * What passes the throttle is what the cylinder draws: opening × ψ(x) ∝ x, with x the absolute pressure over ambient.
@@ -14,7 +16,7 @@ export type OpeningScale = {
   readonly depression: (opening: number) => number;
 };
 
-const gamma = 1.4;
+const gamma = heatCapacityRatioOfAir;
 const lowExponent = 2 / gamma;
 const highExponent = (gamma + 1) / gamma;
 const criticalRatio = 0.5283;

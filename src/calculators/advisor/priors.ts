@@ -1,3 +1,5 @@
+import { conventionalMercuryDensity, standardAtmospherePa, standardGravity } from '../exact-definitions.ts';
+
 /**
  * What the estimator believes before the first reading, and the margins that it keeps.
  * Origin of every figure here: chosen by simulation on mean-value engines (the page "Method" tells how),
@@ -5,7 +7,7 @@
  */
 
 /** Conventional millimetre of mercury, 13595.1 kg/m³ × 9.80665 m/s² × 1 mm (ISO 80000-4; NIST SP 811). */
-const mmHg = (13595.1 * 9.80665) / 1000;
+const mmHg = (conventionalMercuryDensity * standardGravity) / 1000;
 
 export const priors = {
   depressionPa: 300 * mmHg,
@@ -27,7 +29,7 @@ export const priors = {
 export const defaults = {
   confidence: 0.95,
   /** Standard atmosphere at sea level (ISO 2533). */
-  ambientPa: 101325,
+  ambientPa: standardAtmospherePa,
   lockShiftTurns: 0.02,
 } as const;
 

@@ -1,147 +1,153 @@
-import { useRef } from 'preact/hooks';
 import {
-  pressureKindWords,
+  answerUnitConverter,
+  converterQuantities,
+  keepTypedUnit,
+  parseUnitConverterLink,
   pressureKinds,
-  pressureUnits,
+  pressureKindWords,
+  quantitiesOfUnit,
   unitConverterExample,
+  unitConverterFields,
+  unitsOf,
+  usualUnitIn,
+  withQuantity,
+  withUnit,
+  writeUnitConverterLink,
 } from '../../calculators/index.ts';
-import type { ConversionTable } from '../../calculators/index.ts';
+import type { ConversionForm, ConverterQuantity } from '../../calculators/index.ts';
+import AnswerSection from './calculator/AnswerSection.tsx';
+import CalculatorFrame from './calculator/CalculatorFrame.tsx';
+import ChoiceField from './calculator/ChoiceField.tsx';
+import TextField from './calculator/TextField.tsx';
+import { useCalculator } from './calculator/use-calculator.ts';
 import ConversionRows from './unit-converter/ConversionRows.tsx';
-import TextQuestion from './unit-converter/TextQuestion.tsx';
-import { useUnitConverter } from './unit-converter/use-unit-converter.ts';
+import { quantityWords } from './unit-converter/words.ts';
+
+const parts = {
+  slug: 'unit-converter',
+  fields: unitConverterFields,
+  answer: answerUnitConverter,
+  link: { write: writeUnitConverterLink, parse: parseUnitConverterLink },
+};
 
 export default function UnitConverter() {
-  const converter = useUnitConverter();
-  const { form, answer, change } = converter;
-  // The shape of the last answer stays while there is none, so that nothing jumps.
-  const lastTable = useRef<ConversionTable | null>(null);
-  if ('table' in answer) lastTable.current = answer.table;
-  const table = lastTable.current;
-  const rows = {
-    headings: table?.headings ?? [],
-    answered: 'table' in answer,
-    copied: converter.copied,
-    onCopy: converter.copy,
+  const calculator = useCalculator(parts);
+  const { form, answer, change } = calculator;
+  const isPressure = form.quantity === 'pressure';
+  const ask = (quantity: string) => change(withQuantity(form, quantity as ConverterQuantity));
+  // The unit that is typed is the usual one from then on.
+  const converter = {
+    ...calculator,
+    change: (part: Partial<ConversionForm>) =>
+      part.quantity === undefined ? change(keepTypedUnit({ ...form, ...part })) : ask(part.quantity),
   };
-  const usual = table?.lines.filter(({ rare }) => !rare) ?? [];
-  const rare = table?.lines.filter((line) => line.rare) ?? [];
-  const negative = 'problem' in answer && answer.problem.kind === 'negative-depression';
-  const noAnswer = `No answer yet: see the words beside “${'field' in answer && answer.field === 'ambient' ? 'Ambient pressure' : 'Reading'}”.`;
+  const problem = calculator.problemOf('typed')?.problem;
+  const others = problem?.kind === 'unknown-unit' ? quantitiesOfUnit(problem.unit) : [];
+  const rows = { headings: answer?.headings ?? [], copied: calculator.copied, onCopy: calculator.copy };
 
   return (
-    <form class="converter" onSubmit={(event) => event.preventDefault()}>
-      {converter.notices.length > 0 && (
-        <div class="errors across" role="alert">
-          {converter.notices.map((notice) => (
-            <p key={notice}>{notice}</p>
-          ))}
-        </div>
-      )}
-
+    <CalculatorFrame calculator={calculator}>
       <div>
-        <TextQuestion
-          id="typed"
+        <ChoiceField
+          calculator={converter}
+          field="quantity"
+          label="Quantity"
+          options={converterQuantities.map((quantity) => [quantity, quantityWords[quantity].name])}
+          as="select"
+        />
+        <TextField
+          calculator={converter}
+          field="typed"
           label="Reading"
-          why="Such as 9 inHg, 12,5 cmHg or 9 1/2 inHg. Without a unit, the one beside it is taken."
-          first={unitConverterExample.typed}
-          answer={answer}
-          field={converter.typedField}
-          onType={(typed) => change({ typed })}
-          cures={
-            negative && (
-              <p class="actions">
-                <button type="button" class="button" onClick={() => change({ kind: 'gauge' })}>
-                  Read it as a signed gauge pressure
-                </button>
-              </p>
-            )
+          why={`Such as ${quantityWords[form.quantity as ConverterQuantity].such} Without a unit, the one beside it is taken.`}
+          example={unitConverterExample.typed}
+          beside={
+            <select
+              class="write"
+              name="usualUnit"
+              aria-label="Unit, if none is typed"
+              value={usualUnitIn(form)}
+              onChange={(event) => change(withUnit(form, event.currentTarget.value))}
+            >
+              {unitsOf(form.quantity).map(({ id, symbol }) => (
+                <option key={id} value={id} selected={id === usualUnitIn(form)}>
+                  {symbol}
+                </option>
+              ))}
+            </select>
           }
         >
-          <select
-            class="write"
-            aria-label="Unit, if none is typed"
-            value={form.usualUnit}
-            onChange={(event) => converter.changeUnit(event.currentTarget.value)}
-          >
-            {pressureUnits.map(({ id, symbol }) => (
-              <option key={id} value={id}>
-                {symbol}
-              </option>
-            ))}
-          </select>
-        </TextQuestion>
+          {problem?.kind === 'negative-depression' && (
+            <p class="actions">
+              <button type="button" class="button" onClick={() => change({ kind: 'gauge' })}>
+                Read it as a signed gauge pressure
+              </button>
+            </p>
+          )}
+          {others.length > 0 && (
+            <p class="actions">
+              {others.map((quantity) => (
+                <button key={quantity} type="button" class="button" onClick={() => ask(quantity)}>
+                  Read it as {quantityWords[quantity].reading}
+                </button>
+              ))}
+            </p>
+          )}
+        </TextField>
 
-        <section aria-label="Answer">
-          <p class="understood">{'table' in answer ? answer.table.understood : noAnswer}</p>
-          <p class="copied aside" role="status">
-            {converter.copied.words}
-          </p>
-          <ConversionRows
-            {...rows}
-            caption="In every unit. Tap a figure to copy it with its unit."
-            lines={usual}
-            columns={[0]}
-          />
-          <details>
-            <summary>Columns at a named temperature</summary>
-            <ConversionRows
-              {...rows}
-              caption="For an instrument that says 60 °F or 39.2 °F. Without such a mark the table above is meant."
-              lines={rare}
-              columns={[0]}
-            />
-          </details>
-          <p class="actions">
-            <button type="button" class="button" onClick={converter.copyLink}>
-              Copy the link
-            </button>
-          </p>
-          <p class="unseen" role="status">
-            {converter.announced}
-          </p>
-        </section>
+        <AnswerSection calculator={calculator} lead={({ understood }) => understood}>
+          {({ lines }) => (
+            <>
+              <ConversionRows
+                {...rows}
+                caption="In every unit. Tap a figure to copy it with its unit."
+                lines={lines.filter(({ rare }) => !rare)}
+                columns={[0]}
+              />
+              {isPressure && (
+                <details>
+                  <summary>Columns at a named temperature</summary>
+                  <ConversionRows
+                    {...rows}
+                    caption="For an instrument that says 60 °F or 39.2 °F. Without such a mark the table above is meant."
+                    lines={lines.filter(({ rare }) => rare)}
+                    columns={[0]}
+                  />
+                </details>
+              )}
+            </>
+          )}
+        </AnswerSection>
       </div>
 
-      <div>
-        <fieldset class="question">
-          <legend>Counted from</legend>
-          <p class="why">
-            A vacuum gauge shows a depression: how far the intake is below the air around the engine.
-          </p>
-          <div class="options list">
-            {pressureKinds.map((kind) => (
-              <label key={kind}>
-                <input
-                  type="radio"
-                  name="kind"
-                  checked={form.kind === kind}
-                  onChange={() => change({ kind })}
-                />
-                <span>{pressureKindWords[kind].choice}</span>
-              </label>
-            ))}
-          </div>
-        </fieldset>
-
-        <TextQuestion
-          id="ambient"
-          label="Ambient pressure"
-          why="101.325 kPa is the standard atmosphere at sea level (source 2). A barometer’s own figure is better, not the one reduced to sea level. Without a unit: kPa."
-          first={unitConverterExample.ambientTyped}
-          answer={answer}
-          field={converter.ambientField}
-          onType={(ambientTyped) => change({ ambientTyped })}
-        />
-
-        {rows.headings.length > 1 && (
-          <ConversionRows
-            {...rows}
-            caption="The same state, counted otherwise."
-            lines={usual}
-            columns={[1, 2]}
+      {isPressure && (
+        <div>
+          <ChoiceField
+            calculator={calculator}
+            field="kind"
+            label="Counted from"
+            why="A vacuum gauge shows a depression: how far the intake is below the air around the engine."
+            options={pressureKinds.map((kind) => [kind, pressureKindWords[kind].choice])}
           />
-        )}
-      </div>
-    </form>
+          <TextField
+            calculator={calculator}
+            field="ambient"
+            label="Ambient pressure"
+            why="101.325 kPa is the standard atmosphere at sea level (source 2). A barometer’s own figure is better, not the one reduced to sea level. Without a unit: kPa."
+            example={unitConverterExample.ambient}
+          />
+          {rows.headings.length > 1 && answer !== null && (
+            <div class={calculator.stale ? 'stale' : ''}>
+              <ConversionRows
+                {...rows}
+                caption="The same state, counted otherwise."
+                lines={answer.lines.filter(({ rare }) => !rare)}
+                columns={[1, 2]}
+              />
+            </div>
+          )}
+        </div>
+      )}
+    </CalculatorFrame>
   );
 }

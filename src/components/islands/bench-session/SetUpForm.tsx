@@ -4,6 +4,7 @@ import {
   defaultAnswers,
   describeProblem,
   formatPressure,
+  membersWords,
   parseReadings,
   parseSetUp,
   pressureUnit,
@@ -20,7 +21,7 @@ import { LinkageDrawing } from './LinkageDrawing.tsx';
 import { newSession } from './sessions.ts';
 import { ThreadQuestion } from './ThreadQuestion.tsx';
 import { UnitQuestion } from './UnitQuestion.tsx';
-import { fieldLabels, labelOf, generationList, generationWords, membersWords } from './words.ts';
+import { fieldLabels, labelOf, generationList, generationWords } from './words.ts';
 
 type Props = {
   readonly first: SetUpAnswers;

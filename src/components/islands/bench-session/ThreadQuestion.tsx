@@ -1,5 +1,5 @@
 import type { SetUpAnswers } from '../../../calculators/index.ts';
-import { membersWords } from './words.ts';
+import { membersWords } from '../../../calculators/index.ts';
 
 type Thread = SetUpAnswers['thread'];
 const sides = ['closing', 'opening'] as const;

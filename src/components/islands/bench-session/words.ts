@@ -5,7 +5,9 @@ import {
   generations,
   handDirection,
   isShort,
+  membersWords,
   numberInWords,
+  screwWords,
   type Bench,
   type BenchSetUp,
   type Generation,
@@ -34,22 +36,13 @@ export const generationWords: Readonly<Record<Generation, string>> = {
 
 export const generationList = generations;
 
-const joined = (numbers: readonly number[]): string =>
-  numbers.length < 2 ? numbers.join('') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
-
-const movedBy = (moves: readonly number[]): readonly number[] =>
-  moves.flatMap((share, i) => (share === 0 ? [] : [i + 1]));
-
 /** A screw as it is called at the bench: by the carburettors that it moves. */
-export const screwName = (setUp: BenchSetUp, screw: number): string => {
-  const moved = movedBy(setUp.screws[screw - 1]?.moves ?? []);
-  const numbers = joined(moved).replaceAll(' ', '\u00a0');
-  return moved.length === 1 ? `the screw of carburettor\u00a0${numbers}` : `the screw that moves ${numbers}`;
-};
+export const screwName = (setUp: BenchSetUp, screw: number): string =>
+  screwWords(setUp.screws[screw - 1]?.moves ?? []);
 
 /** The same where room is short: `1`, or `3 and 4`. */
 export const screwLabel = (setUp: BenchSetUp, screw: number): string =>
-  joined(movedBy(setUp.screws[screw - 1]?.moves ?? []));
+  membersWords(setUp.screws[screw - 1]?.moves ?? []);
 
 export const handWords = (opens: OpeningDirection, turns: number): string => handDirection(opens, turns);
 
@@ -197,9 +190,6 @@ export const verdictWords = {
   within: 'signed off as within',
   'not-within': 'ended, not within',
 } as const;
-
-/** The carburettors that a screw moves: `1`, or `3 and 4`. */
-export const membersWords = (moves: readonly number[]): string => joined(movedBy(moves));
 
 /** What each question of the set-up is called, beside it and in the summary of what is wrong. */
 export const fieldLabels = {

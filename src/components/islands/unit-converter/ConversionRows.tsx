@@ -1,5 +1,5 @@
 import type { ConversionCell, ConversionLine } from '../../../calculators/index.ts';
-import type { Copied } from './use-unit-converter.ts';
+import type { Copied } from '../calculator/use-calculator.ts';
 
 interface Props {
   readonly caption: string;
@@ -7,26 +7,14 @@ interface Props {
   readonly headings: readonly string[];
   /** The columns of `headings` to show; the first of all is the one that was asked for, and is set large. */
   readonly columns: readonly number[];
-  /** False while there is no answer: the rows stay where they are, without figures. */
-  readonly answered: boolean;
   readonly copied: Copied;
   readonly onCopy: (text: string) => void;
 }
 
 /** A line for each unit; a tap on a figure copies it. */
-export default function ConversionRows({
-  caption,
-  lines,
-  headings,
-  columns,
-  answered,
-  copied,
-  onCopy,
-}: Props) {
-  const figure = (value: ConversionCell | null | undefined) => {
-    if (!answered) return <span class="quiet">–</span>;
-    if (!value) return <span class="quiet">none</span>;
-    return (
+export default function ConversionRows({ caption, lines, headings, columns, copied, onCopy }: Props) {
+  const figure = (value: ConversionCell | null | undefined) =>
+    value ? (
       <button
         type="button"
         class="plain"
@@ -35,15 +23,16 @@ export default function ConversionRows({
       >
         {value.text}
       </button>
+    ) : (
+      <span class="quiet">none</span>
     );
-  };
   const note = (line: ConversionLine): string => {
     if (columns.some((column) => line.cells[column]?.copied === copied.text))
       return copied.done ? 'copied' : 'not copied';
-    return line.typed && answered ? 'typed' : '';
+    return line.typed ? 'typed' : '';
   };
   return (
-    <table class="table">
+    <table class="table answers">
       <caption>{caption}</caption>
       <thead>
         <tr>

@@ -1,0 +1,25 @@
+import type { AmbientPressureField } from './ambient-pressure-form.ts';
+import { computeAmbientPressure } from './ambient-pressure.ts';
+import { describeAmbientPressure } from './ambient-pressure-words.ts';
+import type { AmbientPressureDescribed } from './ambient-pressure-words.ts';
+import { sayProblems } from './calculator-answer.ts';
+import type { FormAnswer } from './calculator-answer.ts';
+import type { Form } from './calculator-form.ts';
+import { formatPressure } from './format-pressure.ts';
+import { parseAmbientPressure } from './parse-ambient-pressure.ts';
+
+/** Reads the form, computes and describes; or says what is wrong with which field. */
+export function answerAmbientPressure(
+  form: Form<AmbientPressureField>,
+): FormAnswer<AmbientPressureDescribed, AmbientPressureField> {
+  const words = (field: AmbientPressureField) => ({
+    typed: form[field],
+    formatPressure: (pascals: number) => formatPressure(pascals, field === 'reading' ? 'mmHg' : 'hPa'),
+  });
+  const parsed = parseAmbientPressure(form);
+  if (!parsed.ok) return sayProblems(parsed.problems, words);
+  const computed = computeAmbientPressure(parsed.value);
+  return computed.ok
+    ? { ok: true, answer: describeAmbientPressure(parsed.value, computed.value) }
+    : sayProblems([{ field: 'from', problem: computed.problem }], words);
+}

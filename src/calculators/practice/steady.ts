@@ -1,0 +1,81 @@
+import { isentropicFlowFunction } from '../compressible-flow.ts';
+import { dryAirGasConstant } from '../dry-air.ts';
+import { airInKgPerS, airOutKgPerS, openM2 } from './breathing.ts';
+import { intakeK, petrolHeatJPerKg, warmK } from './constants.ts';
+import type { PracticeCylinder, PracticeEngine } from './engine.ts';
+import { frictionPa } from './friction.ts';
+import type { Controls } from './state.ts';
+
+/** Mean absolute pressure in the intake of a cylinder that is fed through an open area at a speed, Pa. */
+export function steadyPa(
+  engine: PracticeEngine,
+  cylinder: PracticeCylinder,
+  areaM2: number,
+  rpm: number,
+): number {
+  let [low, high] = [0, engine.ambientPa];
+  for (let halving = 0; halving < 60; halving += 1) {
+    const middle = (low + high) / 2;
+    const fills = airInKgPerS(engine, cylinder, areaM2, middle) > airOutKgPerS(cylinder, middle, rpm);
+    if (fills) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** What drives the crank less what brakes it, in watts, with the throttles so far open, and the pressures there. */
+function balanceW(engine: PracticeEngine, controls: Controls, lift: number, rpm: number, metalK: number) {
+  const pressuresPa = engine.cylinders.map((cylinder, i) =>
+    steadyPa(engine, cylinder, openM2(engine, i, lift, controls), rpm),
+  );
+  const watts = engine.cylinders.reduce((sum, cylinder, i) => {
+    const pa = pressuresPa[i] ?? 0;
+    const fuelW = (airOutKgPerS(cylinder, pa, rpm) / engine.airToFuel) * petrolHeatJPerKg;
+    const braking = engine.ambientPa - pa + frictionPa(rpm, metalK, engine.frictionFactor);
+    return sum + engine.indicatedEfficiency * fuelW - (braking * cylinder.displacementM3 * rpm) / 120;
+  }, 0);
+  return { watts, pressuresPa };
+}
+
+/**
+ * The truth: the mean depression of every cylinder with the screws where they stand, the engine warm, and the hand
+ * holding the speed that is asked for.
+ */
+export function trueDepressionsPa(
+  engine: PracticeEngine,
+  controls: Controls,
+  rpm = engine.targetRpm,
+): readonly number[] {
+  let [low, high] = [-1, 1];
+  for (let halving = 0; halving < 45; halving += 1) {
+    const middle = (low + high) / 2;
+    if (balanceW(engine, controls, middle, rpm, warmK).watts < 0) low = middle;
+    else high = middle;
+  }
+  const { pressuresPa } = balanceW(engine, controls, (low + high) / 2, rpm, warmK);
+  return pressuresPa.map((pa) => engine.ambientPa - pa);
+}
+
+/** Highest less lowest. */
+export const trueSpreadPa = (engine: PracticeEngine, controls: Controls): number => {
+  const depressions = trueDepressionsPa(engine, controls);
+  return Math.max(...depressions) - Math.min(...depressions);
+};
+
+/** The open area that keeps a cylinder at a depression and a speed, m². */
+export function areaForM2(
+  cylinder: Omit<PracticeCylinder, 'areaM2'>,
+  depressionPa: number,
+  rpm: number,
+  ambientPa: number,
+  ambientK: number,
+): number {
+  const pa = ambientPa - depressionPa;
+  const flux = ambientPa / Math.sqrt(dryAirGasConstant * ambientK);
+  const density = pa / (dryAirGasConstant * intakeK);
+  const drawn = (cylinder.volumetricEfficiency * density * cylinder.displacementM3 * rpm) / 120;
+  return (
+    (drawn / (flux * isentropicFlowFunction(pa / ambientPa)) - cylinder.leakM2) /
+    cylinder.dischargeCoefficient
+  );
+}

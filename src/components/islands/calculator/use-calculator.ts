@@ -1,0 +1,199 @@
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import {
+  describeProblem,
+  initialForm,
+  parseCalculatorLink,
+  writeCalculatorLink,
+} from '../../../calculators/index.ts';
+import type {
+  CalculatorLink,
+  Form,
+  FormAnswer,
+  FormFields,
+  Result,
+  SaidProblem,
+} from '../../../calculators/index.ts';
+import { copyText } from '../../../device/clipboard.ts';
+import { linkTo, readFragment, writeFragment } from '../../../device/fragment.ts';
+import { readKeptForm, writeKeptForm } from '../../../device/kept-form.ts';
+
+/** What was last put on the clipboard, or could not be. */
+export type Copied = { readonly text: string; readonly done: boolean; readonly words: string };
+const nothingCopied: Copied = { text: '', done: false, words: '' };
+
+/** Until somebody stops typing: neither the screen reader, the address nor a complaint follows every key. */
+const pauseMs = 600;
+
+/** Every answer has a sentence for a screen reader; the rest is the calculator's own. */
+export interface Announced {
+  readonly announcement: string;
+}
+
+export interface CalculatorParts<Described extends Announced, Field extends string> {
+  readonly slug: string;
+  readonly fields: FormFields<Field>;
+  readonly answer: (form: Form<Field>) => FormAnswer<Described, Field>;
+  /** Keys of its own for a link, where there were links before the fields had these names. */
+  readonly link?: {
+    readonly write: (form: Form<Field>) => Readonly<Record<string, string>>;
+    readonly parse: (record: Readonly<Record<string, string>>) => Result<CalculatorLink<Field>>;
+  };
+}
+
+export interface Calculator<Described extends Announced, Field extends string> {
+  readonly form: Form<Field>;
+  readonly formRef: RefObject<HTMLFormElement>;
+  /** A change by the reader. */
+  readonly change: (part: Partial<Form<Field>>) => void;
+  /** The last good answer; null before there was one. */
+  readonly answer: Described | null;
+  /** Whether the entries have no answer: `answer` then belongs to earlier ones and must not be read. */
+  readonly stale: boolean;
+  readonly problemOf: (field: Field) => SaidProblem<Field> | undefined;
+  /** What is wrong with the link. */
+  readonly notices: readonly string[];
+  readonly announced: string;
+  readonly copied: Copied;
+  readonly copy: (text: string) => void;
+  readonly copyLink: () => void;
+  /** Whether the entries were left here on an earlier visit. */
+  readonly kept: boolean;
+  /** Back to the worked example. */
+  readonly startAgain: () => void;
+  /** Moves to the first field that has to be put right. */
+  readonly lookAtProblem: () => void;
+}
+
+/**
+ * An answer shows at once; a problem only when the typing pauses, so that “9 in” on its way to “9 inHg” is not
+ * called wrong. Until then the last answer stays.
+ */
+function useAnswerAfterPause<Described, Field extends string>(
+  latest: FormAnswer<Described, Field>,
+): FormAnswer<Described, Field> {
+  const [shown, setShown] = useState(latest);
+  useEffect(() => {
+    const waiting = setTimeout(() => setShown(latest), latest.ok ? 0 : pauseMs);
+    return () => clearTimeout(waiting);
+  }, [latest]);
+  return latest.ok ? latest : shown;
+}
+
+/** Text and state of a calculator: the form, its answer, its link, and the entries kept on the device. */
+export function useCalculator<Described extends Announced, Field extends string>({
+  slug,
+  fields,
+  answer: answerTo,
+  link: { write, parse } = {
+    write: (form) => writeCalculatorLink(fields, form),
+    parse: (record) => parseCalculatorLink(fields, record),
+  },
+}: CalculatorParts<Described, Field>): Calculator<Described, Field> {
+  const first = useMemo(() => initialForm(fields), []);
+  const [form, setForm] = useState(first);
+  const [notices, setNotices] = useState<readonly string[]>([]);
+  const [copied, setCopied] = useState<Copied>(nothingCopied);
+  const [announced, setAnnounced] = useState('');
+  const [kept, setKept] = useState(false);
+  const touched = useRef(false);
+  const formRef = useRef<HTMLFormElement>(null);
+
+  const latest = useMemo(() => answerTo(form), [form]);
+  const shown = useAnswerAfterPause(latest);
+  // The last answer keeps its place while there is none, so that nothing jumps.
+  const lastAnswer = useRef<Described | null>(null);
+  if (shown.ok) lastAnswer.current = shown.answer;
+  const problems: readonly SaidProblem<Field>[] = shown.ok ? [] : shown.problems;
+
+  /** A change by the reader: from now on the address follows. */
+  function change(part: Partial<Form<Field>>) {
+    touched.current = true;
+    setCopied(nothingCopied);
+    setForm((before) => ({ ...before, ...part }));
+  }
+
+  /** What was typed and chosen before this script ran. */
+  function earlyEntries(): Partial<Form<Field>> {
+    if (formRef.current === null) return {};
+    const entries = [...new FormData(formRef.current)].filter(
+      ([name, value]) => Object.hasOwn(fields, name) && value !== first[name as Field],
+    );
+    return Object.fromEntries(entries) as Partial<Form<Field>>;
+  }
+
+  function readAddress() {
+    const record = readFragment();
+    const fromLink = Object.keys(record).length > 0;
+    const read = parse(fromLink ? record : readKeptForm(slug));
+    if (!read.ok) {
+      if (fromLink) setNotices([describeProblem(read.problem, { label: 'This link' })]);
+      return;
+    }
+    const { problems: wrong, unknownKeys } = read.value;
+    const early = fromLink ? {} : earlyEntries();
+    touched.current = Object.keys(early).length > 0;
+    setForm({ ...read.value.form, ...early });
+    setKept(!fromLink && JSON.stringify(write(read.value.form)) !== JSON.stringify(write(first)));
+    if (!fromLink) return;
+    setNotices([
+      ...wrong.map((problem) => describeProblem(problem, { label: 'This link' })),
+      ...unknownKeys.map((key) => `This link: “${key.slice(0, 20)}” is not known here and was ignored.`),
+    ]);
+  }
+
+  useLayoutEffect(() => {
+    readAddress();
+    addEventListener('hashchange', readAddress);
+    return () => removeEventListener('hashchange', readAddress);
+  }, []);
+
+  useEffect(() => {
+    if (!touched.current) return;
+    const waiting = setTimeout(() => {
+      const link = write(form);
+      writeFragment(link);
+      writeKeptForm(slug, link);
+      setAnnounced(
+        latest.ok ? latest.answer.announcement : latest.problems.map(({ sentence }) => sentence).join(' '),
+      );
+    }, pauseMs);
+    return () => clearTimeout(waiting);
+  }, [form]);
+
+  async function put(text: string, what: string) {
+    const done = await copyText(text);
+    const words = done
+      ? `Copied: ${what}.`
+      : `This browser does not let the page copy. Select it here by hand: ${text}`;
+    setCopied({ text, done, words });
+  }
+
+  const lookAt = (field: Field): void =>
+    formRef.current?.querySelector<HTMLElement>(`[name="${field}"]`)?.focus();
+
+  return {
+    form,
+    formRef,
+    change,
+    answer: lastAnswer.current,
+    stale: !shown.ok,
+    problemOf: (field: Field): SaidProblem<Field> | undefined =>
+      problems.find((each) => each.field === field),
+    notices,
+    announced,
+    copied,
+    copy: (text: string) => void put(text, text),
+    copyLink: () => void put(linkTo(write(form)), 'the link to this answer'),
+    kept,
+    startAgain: () => {
+      setKept(false);
+      setNotices([]);
+      change(first);
+    },
+    lookAtProblem: () => {
+      const [problem] = problems;
+      if (problem !== undefined) lookAt(problem.field);
+    },
+  };
+}
