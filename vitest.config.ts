@@ -2,6 +2,15 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // `npm run test:coverage`: every line and branch of the package, by the unit and property tests.
+    coverage: {
+      provider: 'v8',
+      include: ['src/calculators/**/*.ts'],
+      reportsDirectory: 'reports/coverage',
+      reporter: ['text-summary', 'json'],
+      reportOnFailure: true,
+      thresholds: { 100: true },
+    },
     projects: [
       {
         test: {

@@ -2,6 +2,12 @@ import { cpus } from 'node:os';
 import { times, type Matrix } from '../src/calculators/advisor/matrix.ts';
 import { screwsOf } from '../src/calculators/linkage.ts';
 import { nextStep } from '../src/calculators/next-step.ts';
+import {
+  advance,
+  firstState,
+  inventEngine,
+  practiceEngineExample,
+} from '../src/calculators/practice-engine.ts';
 import type { SessionEvent, SetUp } from '../src/calculators/protocol.ts';
 import { inventedEngine, mmHg } from '../tests/engine/invented.ts';
 import { randomFrom, type Random } from '../tests/engine/random.ts';
@@ -95,6 +101,15 @@ for (const carburettors of carburettorCounts) {
       .join(''),
   );
 }
+console.log('\nThe practice engine: simulated seconds for one second of this machine, gauge and all.');
+for (const carburettors of [2, 4, 6]) {
+  const engine = inventEngine({ ...practiceEngineExample, carburettors });
+  if (!engine.ok) throw new Error(JSON.stringify(engine.problem));
+  const state = advance(engine.value, firstState(engine.value, 1), 5);
+  const ms = medianMs(() => advance(engine.value, state, 1));
+  console.log(`${carburettors} cylinders: ${(1000 / ms).toFixed(0)} times as fast as the clock.`);
+}
+
 console.log(
   growsTooFast ? '\nThe cost grows faster than the events.' : '\nThe cost grows no faster than the events.',
 );

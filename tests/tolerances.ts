@@ -195,6 +195,25 @@ export const tolerances = {
     relative: 1e-9,
     reason: 'Running totals of some 100,000 steps, each rounded to 1.1e-16 of a total.',
   },
+  exactPolynomial: {
+    relative: 1e-14,
+    reason:
+      'A polynomial of at most six terms against the same in whole numbers: some tens of roundings of 1.1e-16.',
+  },
+  smallSteps: {
+    relative: 1e-10,
+    reason:
+      'An expansion of up to 5 % in 10,000 steps of the midpoint rule: below 1e-12, and 10,000 roundings.',
+  },
+  atmosphereIntegral: {
+    relative: 1e-11,
+    reason:
+      'Simpson’s rule with 400 steps a layer: below 1e-14, and up to 3,000 roundings of 1.1e-16 under an exponential.',
+  },
+  normalGravity: {
+    relative: 1e-14,
+    reason: 'A cosine by its series up to 2π, and a subtraction that loses two digits of a five-thousandth.',
+  },
   drawnPlace: {
     absolute: 0.011,
     unit: '% of the width',

@@ -1,5 +1,5 @@
 import type { TurnsLeft } from './protocol.ts';
-import type { AdjusterBudget, AdjusterThread, RunningOut, ThreadTravel } from './thread-travel.ts';
+import type { AdjusterBudget, AdjusterThread, NutRoom, RunningOut, ThreadTravel } from './thread-travel.ts';
 
 /** What one turn of an adjuster goes: pitch × starts. */
 export const leadMmOf = ({ pitchMm, starts = 1 }: ThreadTravel): number => pitchMm * starts;
@@ -50,4 +50,14 @@ export function leastLeft(adjusters: readonly AdjusterBudget[]): RunningOut {
     { adjuster, side: 'opening', turnsLeft: afterwards.opening },
   ]);
   return sides.reduce((least, side) => (side.turnsLeft < least.turnsLeft ? side : least));
+}
+
+/** The adjuster whose lock nut has the least thread beyond it; null where there is no nut. */
+export function leastNutRoom(adjusters: readonly AdjusterBudget[]): NutRoom | null {
+  const rooms = adjusters.flatMap(({ adjuster, nutRoomMm }): NutRoom[] =>
+    nutRoomMm === null ? [] : [{ adjuster, roomMm: nutRoomMm }],
+  );
+  return rooms.length === 0
+    ? null
+    : rooms.reduce((least, room) => (room.roomMm < least.roomMm ? room : least));
 }

@@ -7,6 +7,7 @@ import type { FormAnswer } from './calculator-answer.ts';
 import type { Form } from './calculator-form.ts';
 import { formatPressure } from './format-pressure.ts';
 import { parseAmbientPressure } from './parse-ambient-pressure.ts';
+import { valueOfChecked } from './result.ts';
 
 /** Reads the form, computes and describes; or says what is wrong with which field. */
 export function answerAmbientPressure(
@@ -18,8 +19,7 @@ export function answerAmbientPressure(
   });
   const parsed = parseAmbientPressure(form);
   if (!parsed.ok) return sayProblems(parsed.problems, words);
-  const computed = computeAmbientPressure(parsed.value);
-  return computed.ok
-    ? { ok: true, answer: describeAmbientPressure(parsed.value, computed.value) }
-    : sayProblems([{ field: 'from', problem: computed.problem }], words);
+  // The bounds of the fields keep every place within the standard atmosphere, and every reading below its air.
+  const answer = valueOfChecked(computeAmbientPressure(parsed.value));
+  return { ok: true, answer: describeAmbientPressure(parsed.value, answer) };
 }

@@ -371,6 +371,7 @@ export type {
   CommonMove,
   IdleScrew,
   LockNut,
+  NutRoom,
   RunningOut,
   ThreadShowing,
   ThreadTravel,
@@ -381,12 +382,9 @@ export type { ThreadTravelBudgetField } from './thread-travel-budget-fields.ts';
 export { adjusterNumbers, threadTravelBudgetFields } from './thread-travel-budget-fields.ts';
 export type { ThreadTravelQuestion } from './thread-travel-budget-form.ts';
 export { minimumEngagementDiameters, parseThreadTravelBudget } from './thread-travel-budget-form.ts';
-export type {
-  AdjusterRow,
-  DescribedThreadTravel,
-  SideCell,
-  TravelMark,
-} from './thread-travel-budget-words.ts';
+export type { AdjusterRow, SideCell } from './adjuster-rows.ts';
+export type { DescribedCommonMove } from './common-move-words.ts';
+export type { DescribedThreadTravel, TravelMark } from './thread-travel-budget-words.ts';
 export { describeThreadTravelBudget } from './thread-travel-budget-words.ts';
 export { answerThreadTravelBudget } from './thread-travel-budget-answer.ts';
 
@@ -464,3 +462,36 @@ export { constantTables } from './constants/tables.ts';
 export * from './practice-engine.ts';
 export type { PracticeEngineField } from './practice-engine-form.ts';
 export { parsePracticeEngine, practiceEngineFields } from './practice-engine-form.ts';
+export type { DescribedExercise } from './practice-engine-answer.ts';
+export { answerPracticeEngine, describeLesson } from './practice-engine-answer.ts';
+export type { PracticeFigures, ThreadWords, Warmth } from './practice-engine-words.ts';
+export {
+  depressionFigure,
+  describeClock,
+  describeCounted,
+  describeDepression,
+  describeEntry,
+  describeEntryAloud,
+  describeExercise,
+  describeNeedle,
+  describeOffSpeed,
+  describeShare,
+  describeSpeed,
+  describeTachometer,
+  describeTask,
+  describeTemperature,
+  describeThread,
+  describeWarmth,
+  gradeWords,
+  lastReadings,
+  screwOf,
+} from './practice-engine-words.ts';
+export type { NamedFault } from './practice-engine-faults.ts';
+export { describeNaming, faultWords } from './practice-engine-faults.ts';
+export type {
+  DescribedReplayStep,
+  DescribedReview,
+  ReviewLine,
+  TruthRow,
+} from './practice-engine-review-words.ts';
+export { describeReplay, describeReplayStep, describeReview } from './practice-engine-review-words.ts';

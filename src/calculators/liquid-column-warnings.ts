@@ -5,7 +5,8 @@ import type { ColumnTyped } from './parse-liquid-column.ts';
 /** Whether a liquid is computed for comparison only. */
 export const isRefused = (liquid: Liquid): boolean => !gaugeLiquids.includes(liquid);
 
-const first = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** What has to be known before a column is filled or joined to an engine, the worst first. */
 export function columnWarnings({ liquid }: ColumnTyped): readonly string[] {
@@ -13,7 +14,7 @@ export function columnWarnings({ liquid }: ColumnTyped): readonly string[] {
 }
 
 function liquidWarnings(liquid: Liquid): readonly string[] {
-  const named = `${first(liquid.name)}. ${liquid.hazardWords}`;
+  const named = `${upper(liquid.name)}: ${lower(liquid.hazardWords)}`;
   if (liquid.hazards.includes('mercury')) return [named, mercury];
   if (liquid.hazards.includes('flammable')) return [`${named} ${flammable}`];
   if (isRefused(liquid)) return [`${named} It is refused here.`];

@@ -61,6 +61,7 @@ export function describeLiquidColumn(given: ColumnTyped, answer: ColumnAnswer): 
   const refused = given.liquid !== null && isRefused(given.liquid);
   const at = given.celsius === null ? 'as you gave it' : `at ${formatExact(Math.round(given.celsius * 100) / 100, style)}\u00a0°C`;
   const isUTube = given.kind === 'u-tube';
+  const { readPa } = answer;
   const pots = answer.catchPots === 2 ? 'one in each line, in and out at the top' : 'in and out at the top';
 
   return {
@@ -83,9 +84,9 @@ export function describeLiquidColumn(given: ColumnTyped, answer: ColumnAnswer): 
       volume('catch', answer.catchPots === 2 ? 'Each of two catch pots holds' : 'The catch pot holds', answer.catchM3, pots),
     ],
     read:
-      answer.readPa === null
+      readPa === null
         ? []
-        : readUnits.map((id) => line(`read-${id}`, pressureUnit(id).name, (each) => formatPressure(answer.readPa ?? 0, id, 4, each))),
+        : readUnits.map((id) => line(`read-${id}`, pressureUnit(id).name, (each) => formatPressure(readPa, id, 4, each))),
     kind: given.kind,
     sides: given.sides,
     levelWords: given.kind === 'inclined' ? `L is ${levelText}, h is ${formatLength(answer.uprightM, style)}.` : `h is ${formatLength(answer.uprightM, style)}.`,

@@ -5,12 +5,13 @@ import { glycolPercentLimit } from './glycol-solution-density.ts';
 import { columnKinds, columnLimits, columnSides, liquidChoices, ownLiquid } from './liquid-column-form.ts';
 import type { LiquidColumnField } from './liquid-column-form.ts';
 import type { ColumnQuestion } from './liquid-column.ts';
-import { liquidDensity } from './liquid-density.ts';
+import { liquidDensity, usualGlycolPercent } from './liquid-density.ts';
 import type { Liquid } from './liquid.ts';
 import { liquidOf } from './liquids.ts';
 import type { Manometer } from './manometer.ts';
 import { parseChoice } from './parse-choice.ts';
 import type { PressureUnit } from './pressure-unit.ts';
+import { valueOfChecked } from './result.ts';
 import { temperatures } from './temperature-units.ts';
 import { typedFields } from './typed-fields.ts';
 
@@ -20,8 +21,8 @@ export type ColumnTyped = ColumnQuestion & {
   readonly liquid: Liquid | null;
   /** Null where the reader gives the density. */
   readonly celsius: number | null;
-  /** Per cent by volume, of a solution alone. */
-  readonly strengthPercent: number | null;
+  /** Per cent of glycol by volume; only a solution of it asks for it. */
+  readonly strengthPercent: number;
   /** The unit of the figure that the column must show. */
   readonly unit: PressureUnit;
   readonly mark: DecimalMark;
@@ -68,17 +69,19 @@ function parseFilling(form: Form<LiquidColumnField>, fields: Fields): Filling | 
     const kgPerM3 = fields.measure('density', columnLimits.density);
     return kgPerM3 === undefined
       ? undefined
-      : { liquid: null, celsius: null, strengthPercent: null, kgPerM3 };
+      : { liquid: null, celsius: null, strengthPercent: usualGlycolPercent, kgPerM3 };
   }
   const liquid = liquidOf(id);
   const kelvins = fields.measure('temperature', { family: temperatures, unitId: 'C', ...liquid.range });
   const strengthPercent =
-    liquid.density.kind === 'glycol-solution' ? fields.number('strength', glycolPercentLimit, '%') : null;
+    liquid.density.kind === 'glycol-solution'
+      ? fields.number('strength', glycolPercentLimit, '%')
+      : usualGlycolPercent;
   if (kelvins === undefined || strengthPercent === undefined) return undefined;
   // 273.15 K less 273.15 leaves a tail that may lie a hair beyond the bound.
   const celsius = Math.min(liquid.range.max, Math.max(liquid.range.min, kelvins - zeroCelsiusKelvins));
-  const kgPerM3 = fields.take('temperature', liquidDensity(liquid, celsius, strengthPercent ?? 0));
-  return kgPerM3 === undefined ? undefined : { liquid, celsius, strengthPercent, kgPerM3 };
+  const kgPerM3 = valueOfChecked(liquidDensity(liquid, celsius, strengthPercent));
+  return { liquid, celsius, strengthPercent, kgPerM3 };
 }
 
 type Tube = Pick<ColumnTyped, 'kind' | 'manometer' | 'boreM'>;

@@ -9,9 +9,11 @@
 export { act, isTooHot } from './practice/act.ts';
 export type { Happened, PracticeAction } from './practice/act.ts';
 export { advance } from './practice/advance.ts';
+export { adviceOf, benchSetUpOf } from './practice/advice.ts';
+export { countedThread, countedTurns, idleThread } from './practice/counted-turns.ts';
 export { practiceFaults } from './practice/engine.ts';
 export type { PracticeEngine, PracticeFault } from './practice/engine.ts';
-export { practiceEngineExample, practiceGrades } from './practice/exercise.ts';
+export { exerciseLimits, practiceEngineExample, practiceGrades } from './practice/exercise.ts';
 export type { Exercise, PracticeGrade } from './practice/exercise.ts';
 export { inventEngine } from './practice/invent.ts';
 export { lessonIds, lessonOf, lessons } from './practice/lessons.ts';
@@ -27,9 +29,27 @@ export {
   warmUp,
 } from './practice/operator.ts';
 export type { AdvisedStep } from './practice/operator.ts';
+export type { Play, PracticePace } from './practice/play.ts';
+export {
+  isSettled,
+  mostHand,
+  nudgeHand,
+  nudgeTap,
+  offSpeedRpm,
+  playAction,
+  playFor,
+  playReading,
+  practicePaces,
+  practiceSteps,
+  pressVent,
+  startPlay,
+  ventPressSeconds,
+} from './practice/play.ts';
+export type { Replay, ReplayStep } from './practice/replay.ts';
+export { continueReplay, startReplay } from './practice/replay.ts';
 export { reviewRun, truthAt } from './practice/review.ts';
 export type { PracticeReview, PracticeTruth } from './practice/review.ts';
-export { passTime, perform, sessionEventsOf, startRun, writeReading } from './practice/run.ts';
+export { passTime, perform, sessionEventsOf, startRun, workDone, writeReading } from './practice/run.ts';
 export type { PracticeEntry, PracticeRun } from './practice/run.ts';
 export { firstState, rpmOf } from './practice/state.ts';
 export type { Controls, EngineState } from './practice/state.ts';

@@ -1,4 +1,4 @@
-import { adjusterBudget, leadMmOf, leastLeft, spareEngagementMm } from './adjuster-budget.ts';
+import { adjusterBudget, leadMmOf, leastLeft, leastNutRoom, spareEngagementMm } from './adjuster-budget.ts';
 import { checkThreadTravel } from './check-thread-travel.ts';
 import { commonMoveOf, roundingTurns } from './common-move.ts';
 import { hasFreeCommonMove } from './linkage.ts';
@@ -35,6 +35,7 @@ export function budgetOfChecked(given: ThreadTravel): ThreadTravelBudget {
     engagementShort: spareEngagementMm(given) < 0,
     adjusters,
     runsOutFirst,
+    leastNutRoom: leastNutRoom(adjusters),
     fits: runsOutFirst.turnsLeft >= -roundingTurns,
     commonMove: hasFreeCommonMove(given.generation) ? commonMoveOf(given, adjusters) : null,
     idleScrewLeft:

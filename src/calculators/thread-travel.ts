@@ -60,6 +60,9 @@ export type RunningOut = {
   readonly turnsLeft: number;
 };
 
+/** Thread beyond the lock nut of one adjuster, after the plan; negative: so much is missing beneath it. */
+export type NutRoom = { readonly adjuster: number; readonly roomMm: number };
+
 export type CommonMove = {
   /** Added to every adjuster; positive opens. */
   readonly turns: number;
@@ -83,6 +86,8 @@ export type ThreadTravelBudget = {
   readonly engagementShort: boolean;
   readonly adjusters: readonly AdjusterBudget[];
   readonly runsOutFirst: RunningOut;
+  /** Where the lock nut has the least room; null without one. */
+  readonly leastNutRoom: NutRoom | null;
   readonly fits: boolean;
   /** Turns left on the idle-speed screw; null where its thread is not told. */
   readonly idleScrewLeft: TurnsLeft | null;

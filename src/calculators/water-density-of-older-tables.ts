@@ -10,7 +10,7 @@ export const cubicCentimetresPerOlderMillilitre = 1.000028;
 
 /**
  * Density of water as tables before 1964 print it, in grams per millilitre of that time: Kell's formula in the older
- * unit; it gives printed values from 0 °C to 100 °C within a unit of their fifth decimal.
+ * unit; it gives printed values from 0 °C to 100 °C within 1.1 units of their fifth decimal.
  * Problems: those of `waterDensityKell`.
  */
 export function waterDensityOfOlderTables(celsius: number): Result<number> {

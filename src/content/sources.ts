@@ -180,7 +180,7 @@ export const sources = {
   heywood: {
     citation: 'J. B. Heywood, Internal Combustion Engine Fundamentals, McGraw-Hill, 1988, appendix C.',
     taken:
-      'Flow of a gas through a restriction: the flow function and the critical pressure ratio. Air that an engine draws (2.27), and what a rich mixture burns to (4.9.2).',
+      'Flow of a gas through a restriction: the flow function and the critical pressure ratio. Air that an engine draws (2.27), what a rich mixture burns to (4.9.2), friction of an engine against its speed (13.6), heat of petrol (appendix D) and the share of it that goes into the walls (figure 12-4).',
     seen: 'memory',
   },
   'david-nagaraja': {
@@ -191,6 +191,12 @@ export const sources = {
   'oiml-r111': {
     citation: 'OIML R 111-1, Weights of classes E1 to M3, part 1, 2004, annex C.',
     taken: 'Drift taken out by reading the reference again, as in A-B-B-A.',
+    seen: 'memory',
+  },
+  splitmix: {
+    citation:
+      'G. L. Steele, D. Lea and C. H. Flood, Fast splittable pseudorandom number generators, OOPSLA, 2014.',
+    taken: 'The mixing by which the number of a practice engine becomes its figures, here in 32 bits.',
     seen: 'memory',
   },
   kalman: {

@@ -42,7 +42,7 @@ const engine = (x: number): Callout => ({
 const pot = (x: number): Callout => ({
   letter: 'B',
   x,
-  y: 124,
+  y: 94,
   words: 'catch pot, in and out at the top: it holds twice all the liquid',
 });
 const level = (x: number, y: number): Callout => ({
@@ -60,8 +60,9 @@ function uTube(sides: ManometerSides): LineFigure {
     paths: [
       { d: 'M180 40V164A40 40 0 0 0 260 164V40M196 40V164A24 24 0 0 0 244 164V40' },
       { d: 'M180 84H196M244 146H260' },
-      liquid(180, 196, 84, 166),
-      liquid(244, 260, 146, 166),
+      liquid(180, 196, 84, 164),
+      liquid(244, 260, 146, 164),
+      { d: 'M188 164A32 32 0 0 0 252 164', thin: true },
       { d: 'M196 84H232M208 146H244', dash: true },
       measure(220, 84, 146),
       ...catchPot(188, 40, 100, 24),
@@ -76,7 +77,7 @@ function uTube(sides: ManometerSides): LineFigure {
 const air = (x: number, y: number): Callout => ({ letter: 'C', x, y, words: 'open to the air' });
 
 const well = (left: number): FigurePath[] => [
-  { d: `M${left} 160V118H${left + 90}V196H${left}V176` },
+  { d: `M${left} 158V118H${left + 90}V196H${left}V176` },
   { d: `M${left} 146H${left + 90}` },
   {
     d: `M${left + 6} 154H${left + 84}M${left + 6} 166H${left + 84}M${left + 6} 178H${left + 84}`,
@@ -99,7 +100,7 @@ function upright(sides: ManometerSides): LineFigure {
     viewBox: '0 0 480 216',
     title: `A wide well with an upright tube out of its foot. The tube goes by way of a catch pot to the engine. The well ${open ? 'is open to the air' : 'goes by way of a second catch pot to another carburettor'}. The difference between the level in the tube and that in the well is marked h.`,
     paths: [
-      { d: 'M180 40V176H256M196 40V160H256' },
+      { d: 'M180 40V176H256M196 40V158H256' },
       { d: 'M180 76H196' },
       liquid(180, 196, 76, 166),
       ...well(256),
@@ -126,20 +127,21 @@ function inclined(sides: ManometerSides): LineFigure {
     viewBox: '0 0 480 216',
     title: `A wide well with a tube that leans out of its foot. The upper end of the tube goes by way of a catch pot to the engine. The well ${open ? 'is open to the air' : 'goes by way of a second catch pot to another carburettor'}. What is read is the way of the level along the tube; the upright difference is marked h.`,
     paths: [
-      { d: 'M256 176 122 127M256 160 128 112' },
-      { d: 'M172 128 166 143' },
-      { d: 'M180 139 186 149M196 145 202 155M212 151 218 161M228 157 234 167', thin: true },
+      { d: 'M256 176 112 94M256 158 121 81' },
+      { d: 'M166 107 158 120' },
+      { d: 'M170 117 254 165', thin: true },
       ...well(256),
-      { d: 'M164 136H148M256 146H148', dash: true },
-      ...catchPot(125, 119, 70, 24),
+      { d: 'M143 113H84M256 146H84', dash: true },
+      measure(92, 113, 146),
+      ...catchPot(116, 88, 60, 20),
       ...lid(301, sides),
     ],
     circles: [],
     callouts: [
       engine(14),
-      pot(65),
-      { ...level(134, 148), letter: 'h' },
-      { letter: 'L', x: 206, y: 132, words: 'what is read: the way of the level along the tube' },
+      pot(55),
+      level(74, 134),
+      { letter: 'L', x: 205, y: 118, words: 'what is read: the way of the level along the tube' },
       ...(open ? [air(296, 88)] : []),
       { ...wellWords, x: 352, y: 152 },
     ],

@@ -5,7 +5,7 @@ import { ticksIn } from './ticks.ts';
 export type StripMark = {
   readonly number: number;
   readonly depressionPa: number;
-  /** Half the length of the whisker. */
+  /** Half the length of the whisker; 0 where nothing is uncertain. */
   readonly halfWidthPa: number;
   /** Before the last turn. */
   readonly beforePa?: number;
@@ -90,7 +90,10 @@ export const stripOf = (input: StripInput): Strip => {
       whiskerX2: place(mark.depressionPa + mark.halfWidthPa),
       beforeX: mark.beforePa === undefined ? null : place(mark.beforePa),
       afterX: mark.afterPa === undefined ? null : place(mark.afterPa),
-      label: `${inGauge(mark.depressionPa)} ± ${inGauge(mark.halfWidthPa)}`,
+      label:
+        mark.halfWidthPa === 0
+          ? inGauge(mark.depressionPa)
+          : `${inGauge(mark.depressionPa)} ± ${inGauge(mark.halfWidthPa)}`,
     })),
     ticks: ticksIn(inUnit(start, unit), inUnit(start + width, unit), 4).map((value) => ({
       x: place(value * unit.pascals),

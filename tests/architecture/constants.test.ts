@@ -12,7 +12,7 @@ const files = sourceFiles('src/calculators').filter(
   ({ path }) =>
     path.endsWith('.ts') &&
     !path.startsWith('src/calculators/constants') &&
-    (!path.includes('/practice/') || path.endsWith('/practice/constants.ts')),
+    (!path.includes('/practice') || path.endsWith('/practice/constants.ts')),
 );
 
 /** Factors that say nothing of their own: halves, doubles and the steps between milli, unit and kilo. */

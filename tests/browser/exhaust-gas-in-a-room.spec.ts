@@ -129,7 +129,7 @@ for (const fragment of everyKind)
   test(`nobody is told that a time indoors is harmless: “${fragment}”`, async ({ page }) => {
     await open(page, fragment);
     // The title of a paper may ask what a “well-ventilated area” is; the page itself may not speak of one.
-    await page.locator('main .sources').evaluate((list) => (list.hidden = true));
+    await page.locator('main .sources').evaluate((list) => list.toggleAttribute('hidden', true));
     const main = (await page.locator('main').innerText()).replaceAll(/\s+/gu, ' ');
     expect(main).not.toMatch(
       /\bsafe(ly|r)?\b|harmless|no danger|\byou (still )?have\b|\bminutes left\b|\bremaining\b|good air|well[- ]ventilated|\bopen (the|a) (door|window)/iu,

@@ -1,5 +1,5 @@
 /** Fifty perturbed inputs of each computed family: the adapter against a slow second formula. */
-import { createRequire } from 'node:module';
+import { Solver } from 'odex';
 import { describe, expect, test } from 'vitest';
 import { carbonMonoxideAdapters } from '../../truth/carbon-monoxide.ts';
 import {
@@ -14,20 +14,6 @@ import {
 } from '../second-formula/carbon-monoxide.ts';
 import { seededRandom } from '../seeded-random.ts';
 import { tolerances } from '../tolerances.ts';
-
-/** odex 2.0.4. It ships its TypeScript sources, which our compiler settings would refuse: so it is not imported by name. */
-const { Solver } = createRequire(import.meta.url)('odex') as {
-  Solver: new (size: number) => {
-    absoluteTolerance: number;
-    relativeTolerance: number;
-    solve(
-      slope: (x: number, y: number[]) => number[],
-      from: number,
-      start: number[],
-      to: number,
-    ): { readonly y: number[]; readonly outcome: number };
-  };
-};
 
 const random = seededRandom(20_261_125);
 /** A number in an interval, evenly in its logarithm, with six digits as a row would print it. */

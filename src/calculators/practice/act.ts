@@ -15,7 +15,8 @@ export type PracticeAction =
   | { readonly kind: 'loosen'; readonly screw: number }
   | { readonly kind: 'turn'; readonly screw: number; readonly turns: number }
   | { readonly kind: 'tighten'; readonly screw: number; readonly held: boolean }
-  | { readonly kind: 'start' };
+  | { readonly kind: 'start' }
+  | { readonly kind: 'stop' };
 
 /** What came of it: turns really made, whether a thread stopped them, and whether a tight nut forbade them. */
 export type Happened = {
@@ -67,6 +68,8 @@ export function act(
       return turned(engine, state, action.screw, action.turns);
     case 'tighten':
       return tightened(engine, state, action.screw, action.held);
+    case 'stop':
+      return { state: { ...state, running: false }, happened: nothing };
     case 'start': {
       if (state.running) return { state, happened: nothing };
       const kineticJ = kineticJOf(engine, startRpm);

@@ -66,6 +66,16 @@ export function reviewRun(run: PracticeRun): PracticeReview {
     hottestK: run.hottestK,
     tooHotSeconds: run.tooHotSeconds,
     fault: engine.fault,
-    course: told.map((entry) => ({ entry, spreadPa: truthAt(run, entry.screwTurns).spreadPa })),
+    course: courseOf(run, told),
   };
+}
+
+/** Most entries move nothing: the truth is worked out only where the screws stand elsewhere than before. */
+function courseOf(run: PracticeRun, told: readonly PracticeEntry[]): PracticeReview['course'] {
+  const spreads = new Map<readonly number[], number>();
+  return told.map((entry) => {
+    const spreadPa = spreads.get(entry.screwTurns) ?? truthAt(run, entry.screwTurns).spreadPa;
+    spreads.set(entry.screwTurns, spreadPa);
+    return { entry, spreadPa };
+  });
 }

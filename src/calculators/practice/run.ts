@@ -80,6 +80,12 @@ export function writeReading(run: PracticeRun): PracticeRun | null {
   return { ...run, entries: [...run.entries, entry] };
 }
 
+/** How many readings were written down and how often a screw or a nut was touched: what a goal or an advice can change with. */
+export const workDone = ({ entries }: PracticeRun): number =>
+  entries.filter(
+    (entry) => entry.kind === 'reading' || ['loosen', 'turn', 'tighten'].includes(entry.action.kind),
+  ).length;
+
 const standingOf = ({ seconds, controls }: EngineState) => ({
   seconds,
   screwTurns: controls.screwTurns,
@@ -88,7 +94,7 @@ const standingOf = ({ seconds, controls }: EngineState) => ({
 
 /**
  * What a person would have written down of a run: the readings, and for each time that a nut was tightened the turns
- * that its screw had been given since it was loosened.
+ * that its screw had been given since it was loosened. A reading with a nut loose is left out: the protocol's are locked.
  */
 export function sessionEventsOf(run: PracticeRun): readonly SessionEvent[] {
   const events: SessionEvent[] = [];
@@ -96,6 +102,7 @@ export function sessionEventsOf(run: PracticeRun): readonly SessionEvent[] {
   for (const entry of run.entries) {
     const minute = entry.seconds / 60;
     if (entry.kind === 'reading') {
+      if (!entry.nutsTight) continue;
       const { depressionPa, rpm } = entry.look;
       events.push({ kind: 'reading', carburettor: entry.cylinder, depressionPa, rpm, minute });
     } else if (entry.action.kind === 'turn') {

@@ -116,7 +116,6 @@ export default function LiquidColumn() {
             field="angle"
             label="Angle of the tube from the level"
             why="In degrees. At 30° every millimetre of height is two of reading."
-            unit="degrees"
           />
         )}
         <TextField

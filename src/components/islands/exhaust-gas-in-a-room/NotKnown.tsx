@@ -6,7 +6,9 @@ interface Props {
 export default function NotKnown({ lines }: Props) {
   return (
     <div class="not-known">
-      <h3>What this does not know</h3>
+      <p>
+        <strong>What this does not know</strong>
+      </p>
       <ul class="bullets">
         {lines.map((line) => (
           <li key={line}>{line}</li>

@@ -1,0 +1,56 @@
+import type { PracticeFault } from './practice/engine.ts';
+
+/** What can be named as wrong: a fault, or nothing but the balance. */
+export type NamedFault = PracticeFault | 'none';
+
+/** Each fault by a name, how it shows, and what cures it in life. */
+export const faultWords: Readonly<Record<NamedFault, { readonly name: string; readonly shows: string }>> = {
+  none: {
+    name: 'Nothing: it is only the balance',
+    shows: 'Every control does what it should, and the screws bring the set level.',
+  },
+  'air-leak': {
+    name: 'Air leaks in behind one throttle',
+    shows:
+      'One cylinder reads low at every speed, and much lower than the others at idle, where the leak is a large share of its air. No screw cures that; a new rubber or a tight clip does.',
+  },
+  'trapped-depression': {
+    name: 'The vent does nothing',
+    shows:
+      'With the selector shut the needle stays where it stood, however long you press the vent: the depression is trapped in the line. Clear the vent before you believe a reading.',
+  },
+  'shut-tap': {
+    name: 'The damping tap is shut over half of its way',
+    shows:
+      'The needle is dead while the tap looks open, and comes alive only far above the usual place. A needle that stands quite still shows no reading.',
+  },
+  'slipped-nut': {
+    name: 'One lock nut drags its screw far',
+    shows:
+      'A screw is turned as it should be and reads right with its nut loose. After nipping the nut, held or not, that carburettor reads something else, each time. The nut or its face is worn.',
+  },
+  'end-of-thread': {
+    name: 'One screw is at the end of its thread',
+    shows:
+      'That screw stops after a tenth of a turn in the direction that is needed. Bring the others to it, or re-centre it first.',
+  },
+  'sticking-cable': {
+    name: 'The throttle cable sticks',
+    shows:
+      'A small movement of the hand changes nothing, then the speed jumps. Going up and coming back, the same place of the hand gives two speeds. Free the cable before you set anything.',
+  },
+};
+
+/** Whether what was named is what is wrong, in a sentence. It does not give the answer away. */
+export function describeNaming(
+  named: NamedFault,
+  fault: PracticeFault | null,
+): { readonly right: boolean; readonly sentence: string } {
+  const right = named === (fault ?? 'none');
+  return {
+    right,
+    sentence: right
+      ? `Right. ${faultWords[named].shows}`
+      : `No, that is not it. ${faultWords[named].name.replace(/^Nothing: .*/u, 'Something is wrong')} would show otherwise; try the controls one by one.`,
+  };
+}

@@ -1,0 +1,89 @@
+import { describeWarmth, practicePaces } from '../../../calculators/index.ts';
+import type { PlayControl } from './use-play.ts';
+
+interface Props {
+  readonly control: PlayControl;
+  readonly inWords: boolean;
+  readonly beside: boolean;
+  readonly onInWords: (inWords: boolean) => void;
+  readonly onBeside: (beside: boolean) => void;
+  readonly onTruth: () => void;
+  readonly onLeave: () => void;
+}
+
+/** The engine as a whole, the clock, and how the work is shown. */
+export function EnginePanel({ control, inWords, beside, onInWords, onBeside, onTruth, onLeave }: Props) {
+  const { run, pace, paused, act } = control;
+  const { running, controls } = run.state;
+  return (
+    <section class="side engine-side" aria-labelledby="engine-side">
+      <h2 id="engine-side">Engine and time</h2>
+      <div class="keys">
+        <button
+          type="button"
+          class={`button${controls.fan ? ' pressed' : ''}`}
+          aria-pressed={controls.fan}
+          onClick={() => act(() => ({ kind: 'fan', on: !controls.fan }))}
+        >
+          Fan
+        </button>
+        <button
+          type="button"
+          class="button wide-key"
+          onClick={() => act(() => ({ kind: running ? 'stop' : 'start' }))}
+        >
+          {running ? 'Stop the engine' : 'Start the engine'}
+        </button>
+      </div>
+      <p class="aside stand">{describeWarmth(run.state).words}</p>
+      <div class="keys" role="group" aria-label="How fast time passes">
+        <button
+          type="button"
+          class={`button${paused ? ' pressed' : ''}`}
+          aria-pressed={paused}
+          onClick={() => control.setPaused(!paused)}
+        >
+          Pause
+        </button>
+        {practicePaces.map((each) => (
+          <button
+            key={each}
+            type="button"
+            class={`button${pace === each ? ' pressed' : ''}`}
+            aria-pressed={pace === each}
+            aria-label={`Time ${each} times as fast`}
+            onClick={() => control.setPace(each)}
+          >
+            ×{each}
+          </button>
+        ))}
+      </div>
+      <div class="options list">
+        <label>
+          <input
+            type="checkbox"
+            checked={beside}
+            onChange={(event) => onBeside(event.currentTarget.checked)}
+          />
+          <span>With the bench session beside it</span>
+        </label>
+        <label>
+          <input
+            type="checkbox"
+            checked={inWords}
+            onChange={(event) => onInWords(event.currentTarget.checked)}
+          />
+          <span>The needle in words</span>
+        </label>
+      </div>
+      <p class="actions">
+        <button type="button" class="button" onClick={onTruth}>
+          Show the truth
+        </button>
+        <button type="button" class="plain" onClick={onLeave}>
+          Leave the engine
+        </button>
+      </p>
+    </section>
+  );
+}
