@@ -19,6 +19,14 @@ export const verb = (turns: number): string => (turns > 0 ? 'open' : 'close');
 const smallestTurn = 1 / 120;
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
+/** What the common move leaves, or what is missing even then. */
+function thenWords(least: number): string {
+  const are = Math.abs(least) > 1 ? 'are' : 'is';
+  return least < 0
+    ? `Then at the worst ${describeTurnSize(least)} ${are} still missing: re-centre the screws first, by the service manual.`
+    : `Then at least ${describeTurnsInWords(least)} ${are} left everywhere.`;
+}
+
 const adjustersWords = (count: number): string =>
   count === 1 ? 'the adjuster' : count === 2 ? 'both adjusters' : `all ${numberInWords(count)} adjusters`;
 
@@ -39,7 +47,7 @@ export function describeCommonMove(move: CommonMove, travel: ThreadTravel): Desc
   const undo = `${verb(move.idleScrewTurns)} the idle-speed screw by ${describeTurnSize(move.idleScrewTurns)}`;
   const after = move.idleScrewAfterwards;
   return {
-    lead: `${capital(all)}, and ${undo}. Then ${least < 0 ? `at the worst ${describeTurnSize(least)} is still missing: re-centre the screws first, by the service manual` : `at least ${leastText} ${least > 1 ? 'are' : 'is'} left everywhere`}.`,
+    lead: `${capital(all)}, and ${undo}. ${thenWords(least)}`,
     lines: [
       line(
         'all',

@@ -11,6 +11,8 @@ import { isTooHot } from './practice/act.ts';
 import { tooHotK, warmK } from './practice/constants.ts';
 import type { PracticeEngine } from './practice/engine.ts';
 import type { Exercise, PracticeGrade } from './practice/exercise.ts';
+import { lessonOf } from './practice/lessons.ts';
+import type { LessonId } from './practice/lessons.ts';
 import { look } from './practice/look.ts';
 import type { Look } from './practice/look.ts';
 import type { PracticeEntry, PracticeRun } from './practice/run.ts';
@@ -189,7 +191,9 @@ export function describeEntryAloud(
   if (entry === undefined) return '';
   const quiet = entry.kind === 'action' && ['hand', 'tap', 'select', 'fan'].includes(entry.action.kind);
   const words = quiet ? null : describeEntry(engine, entry, figures);
-  return words === null ? '' : `${words}.`;
+  if (words === null) return '';
+  const left = entry.kind === 'reading' && !entry.nutsTight ? ' The bench session takes none of these.' : '';
+  return `${words}.${left}`;
 }
 
 /** The last reading of each cylinder that was written down, as its key shows it; null where there is none. */
@@ -206,18 +210,25 @@ export function lastReadings(
   });
 }
 
-/** What the exercise asks for, in a sentence: the speed and the tolerance. */
-export function describeTask(engine: PracticeEngine, figures: PracticeFigures): string {
+/** What an exercise asks for, or a lesson teaches; with the speed and the tolerance. */
+export function describeTask(
+  engine: PracticeEngine,
+  lesson: LessonId | null,
+  figures: PracticeFigures,
+): string {
   const all = engine.cylinders.length === 2 ? 'both' : `all ${numberInWords(engine.cylinders.length)}`;
-  return `Hold ${describeSpeed(engine.targetRpm)} for every reading, and bring ${all} within ${describeDepression(engine, engine.tolerancePa, figures)}.`;
+  const hold = `Hold ${describeSpeed(engine.targetRpm)} for every reading`;
+  return lesson === null
+    ? `${hold}, and bring ${all} within ${describeDepression(engine, engine.tolerancePa, figures)}.`
+    : `${lessonOf(lesson).about} ${hold}.`;
 }
 
-/** When the tachometer is off the speed of the exercise by more than counts: `60 rpm too fast`; empty if it is not. */
+/** How far the tachometer is off the speed of the exercise: `60 rpm too fast`; empty where it is right. */
 export function describeOffSpeed(offRpm: number): string {
   const size = Math.abs(offRpm);
   if (size <= closeRpm) return '';
   return `${describeSpeed(size)} too ${offRpm > 0 ? 'fast' : 'slow'}`;
 }
 
-/** A reading counts within so many rpm of the speed of the exercise, as in the lessons; from memory. */
-const closeRpm = 50;
+/** Called right within one mark of the tachometer, so that what it is itself off may come on top; from memory. */
+const closeRpm = 10;

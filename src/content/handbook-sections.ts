@@ -4,6 +4,7 @@ export const handbookSections = {
   generations: 'Kinds of linkage',
   bench: 'At the bench',
   units: 'Units and instruments',
+  threads: 'Threads',
   safety: 'Safety',
   about: 'About',
 } as const;

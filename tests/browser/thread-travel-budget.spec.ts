@@ -176,9 +176,7 @@ test('a mechanic: two carburettors, counted, with the keyboard alone, on to the 
   await expect(lead(page)).toHaveText(
     'The plan fits. After it adjuster 1 has 1/4 turn left to open, the least of all.',
   );
-  await expect(page.getByRole('status').filter({ hasText: 'Close both adjusters by 1 turn' })).toHaveCount(
-    1,
-  );
+  await expect(page.getByRole('status').filter({ hasText: 'Close both adjusters by 1 turn' })).toHaveCount(1);
   await page.getByRole('link', { name: 'Set up a bench session with this thread' }).click();
   await page.waitForURL(/bench-session/);
   await expect(page.getByLabel('Screw of 1, turns to open')).toHaveValue('0.5');

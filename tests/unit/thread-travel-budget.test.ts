@@ -563,10 +563,15 @@ describe('other answers in words', () => {
       planned1: '2',
       planned2: '-1',
     });
-    expect(plain(answer.shift?.lead)).toMatch(
-      /Then at the worst 1 1\/2 turns? is still missing: re-centre the screws first/u,
+    expect(plain(answer.shift?.lead)).toBe(
+      'Open both adjusters by 1/8 turn, and close the idle-speed screw by 1/10 turn. Then at the worst 7/8 turn is still missing: re-centre the screws first, by the service manual.',
     );
-    expect(textOf(answer, 'least')).toContain('missing');
+    expect(textOf(answer, 'least')).toBe('7/8 turn missing');
+  });
+
+  test('more than a turn is missing', () => {
+    const answer = answered({ adjusters: '2', closing2: '2.7', planned1: '5', planned2: '-1' });
+    expect(plain(answer.shift?.lead)).toMatch(/Then at the worst 2 turns are still missing: /u);
   });
 
   test('less than a turn is left', () => {

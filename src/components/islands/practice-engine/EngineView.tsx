@@ -139,7 +139,7 @@ export function EngineView({ described, first, figures, ways, onWays, onTruth, o
         figures={figures}
         advice={advice}
         benchFigures={benchFigures}
-        title={described.lesson === null ? 'Level the set' : lessonOf(described.lesson).title}
+        lesson={described.lesson}
         onScrew={goTo}
         onRound={() => setRoundFrom(events.length)}
         onStart={() => control.act(() => ({ kind: 'start' }))}
@@ -181,12 +181,14 @@ export function EngineView({ described, first, figures, ways, onWays, onTruth, o
           <section aria-labelledby="stand">
             <h2 id="stand">Where the session believes the set stands</h2>
             <StripPlot bench={advice.value} figures={benchFigures} marks={stripMarks(advice.value, events)} />
-            <p class="chance">
-              <output>{formatChance(advice.value.estimate.chanceWithin)}</output>{' '}
-              <span>
-                chance that {allOf(setUp)} are within {figureWithUnit(setUp.tolerancePa, benchFigures)}
-              </span>
-            </p>
+            {events.length > 0 && (
+              <p class="chance">
+                <output>{formatChance(advice.value.estimate.chanceWithin)}</output>{' '}
+                <span>
+                  chance that {allOf(setUp)} are within {figureWithUnit(setUp.tolerancePa, benchFigures)}
+                </span>
+              </p>
+            )}
           </section>
         )}
       </div>

@@ -18,7 +18,7 @@ export function GaugePanel({ control, figures }: Props) {
   return (
     <section class="side gauge-side" aria-labelledby="gauge-side">
       <h2 id="gauge-side">Line and gauge</h2>
-      <div class="keys" role="group" aria-label="Selector: the line to the gauge">
+      <div class="keys many" role="group" aria-label="Selector: the line to the gauge">
         <button
           type="button"
           class={`button${selected === null ? ' pressed' : ''}`}

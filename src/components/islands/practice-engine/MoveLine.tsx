@@ -1,5 +1,5 @@
-import { describeProblem, describeTask } from '../../../calculators/index.ts';
-import type { Bench, PracticeFigures, PracticeRun, Result } from '../../../calculators/index.ts';
+import { describeProblem, describeTask, lessonOf } from '../../../calculators/index.ts';
+import type { Bench, LessonId, PracticeFigures, PracticeRun, Result } from '../../../calculators/index.ts';
 import { moveWords } from '../bench-session/words.ts';
 import type { Figures } from '../bench-session/words.ts';
 import type { ChosenScrew } from './ScrewPanel.tsx';
@@ -10,17 +10,17 @@ interface Props {
   /** What the bench session says; null while it is not asked. */
   readonly advice: Result<Bench> | null;
   readonly benchFigures: Figures;
-  readonly title: string;
+  readonly lesson: LessonId | null;
   readonly onScrew: (screw: ChosenScrew) => void;
   readonly onRound: () => void;
   readonly onStart: () => void;
 }
 
 /** The next move by the bench session, or the task; a stopped engine comes first. */
-export function MoveLine({ run, figures, advice, benchFigures, title, onScrew, onRound, onStart }: Props) {
+export function MoveLine({ run, figures, advice, benchFigures, lesson, onScrew, onRound, onStart }: Props) {
   if (!run.state.running)
     return (
-      <section class="move" aria-labelledby="move">
+      <section class="practice-move" aria-labelledby="move">
         <div role="status">
           <h1 id="move" tabIndex={-1}>
             The engine stands still
@@ -35,16 +35,16 @@ export function MoveLine({ run, figures, advice, benchFigures, title, onScrew, o
     );
   if (advice === null)
     return (
-      <section class="move" aria-labelledby="move">
+      <section class="practice-move" aria-labelledby="move">
         <h1 id="move" tabIndex={-1}>
-          {title}
+          {lesson === null ? 'Level the set' : lessonOf(lesson).title}
         </h1>
-        <p class="reason">{describeTask(run.engine, figures)}</p>
+        <p class="reason">{describeTask(run.engine, lesson, figures)}</p>
       </section>
     );
   if (!advice.ok)
     return (
-      <section class="move" aria-labelledby="move">
+      <section class="practice-move" aria-labelledby="move">
         <h1 id="move" tabIndex={-1}>
           No advice
         </h1>
@@ -54,7 +54,7 @@ export function MoveLine({ run, figures, advice, benchFigures, title, onScrew, o
   const { step } = advice.value;
   const words = moveWords(advice.value, benchFigures);
   return (
-    <section class="move" aria-labelledby="move">
+    <section class="practice-move" aria-labelledby="move">
       <div role="status">
         <h1 id="move" tabIndex={-1}>
           {words.before}

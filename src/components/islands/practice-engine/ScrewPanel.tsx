@@ -70,7 +70,7 @@ export function ScrewPanel({ control, figures, chosen, onChoose }: Props) {
   return (
     <section class="side screw-side" aria-labelledby="screw-side">
       <h2 id="screw-side">Screws</h2>
-      <div class="keys" role="group" aria-label="Screw">
+      <div class="keys many" role="group" aria-label="Screw">
         {engine.screws.map(({ moves }, j) =>
           key(j + 1, membersWords(moves).replace(' and ', '+'), screwOf(engine, j + 1)),
         )}

@@ -33,7 +33,7 @@ export function SetUpView({
   const isLesson = calculator.form.lesson !== 'none';
   return (
     <CalculatorFrame calculator={calculator}>
-      <div class="asked">
+      <div class="asked flow">
         <h2 id="lessons">Six lessons</h2>
         <LessonList reached={reached} onBegin={onBeginLesson} />
         <h2 id="own">Or an exercise of your own</h2>

@@ -1,0 +1,1 @@
+import { depressionOf, depressionPa } from './quantities.ts';
