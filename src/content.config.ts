@@ -20,6 +20,11 @@ const handbook = defineCollection({
     section: z.enum(Object.keys(handbookSections) as [keyof typeof handbookSections]),
     /** Place within the section, counted from 1; no two pages share one. */
     order: z.int().positive(),
+    /**
+     * Questions as people type them that this page answers. Shown in small print and weighed in the search, so they hold
+     * the words that the text itself avoids: “vacuum”, “sync”, “carbs”. No two pages claim one question.
+     */
+    asks: z.array(z.string().min(8).max(70)).default([]),
     /** When a person last read the whole page against its sources. */
     reviewed: z.coerce.date(),
     /** Ids of src/content/sources.ts, in the order of their numbers at the foot of the page. */

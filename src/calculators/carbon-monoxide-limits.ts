@@ -16,7 +16,15 @@ export type CarbonMonoxideLimit = {
   /** Minutes over which it is averaged; null: at no moment. */
   readonly averagingMinutes: number | null;
   readonly sourceId:
-    'niosh-idlh' | 'earnest' | 'naaqs' | 'who-2000' | 'who-2010' | 'who-2021' | 'aegl-carbon-monoxide';
+    | 'niosh-idlh'
+    | 'earnest'
+    | 'eh40'
+    | 'eu-carbon-monoxide'
+    | 'naaqs'
+    | 'who-2000'
+    | 'who-2010'
+    | 'who-2021'
+    | 'aegl-carbon-monoxide';
   readonly seen: 'read' | 'copy' | 'memory';
 };
 
@@ -26,6 +34,25 @@ const work = { sourceId: 'niosh-idlh', seen: 'read', unit: 'ppm' } as const;
 const who = { body: 'WHO', unit: 'mg/m3' } as const;
 const who2000 = { ...who, year: 2000, meaning: 'guideline', sourceId: 'who-2000', seen: 'copy' } as const;
 const who2010 = { ...who, year: 2010, meaning: 'indoor air', sourceId: 'who-2010', seen: 'memory' } as const;
+
+const eh40 = {
+  body: 'HSE',
+  year: 2020,
+  name: 'HSE WEL',
+  meaning: 'at work, Great Britain',
+  unit: 'ppm',
+  sourceId: 'eh40',
+  seen: 'copy',
+} as const;
+const europe = {
+  body: 'European Union',
+  year: 2022,
+  name: 'EU limit at work',
+  meaning: 'at work',
+  unit: 'ppm',
+  sourceId: 'eu-carbon-monoxide',
+  seen: 'copy',
+} as const;
 
 /** Acute exposure guideline levels in ppm, each over its minutes. There is no level 1. */
 const aegl = (
@@ -90,6 +117,10 @@ export const carbonMonoxideLimits: readonly CarbonMonoxideLimit[] = [
     averagingMinutes: null,
     sourceId: 'earnest',
   },
+  { ...eh40, id: 'eh40-15', value: 100, averagingMinutes: 15 },
+  { ...eh40, id: 'eh40-480', value: 20, averagingMinutes: 8 * hour },
+  { ...europe, id: 'eu-15', value: 100, inOtherUnit: 117, averagingMinutes: 15 },
+  { ...europe, id: 'eu-480', value: 20, inOtherUnit: 23, averagingMinutes: 8 * hour },
   {
     id: 'naaqs-1h',
     name: 'US NAAQS 1 h',

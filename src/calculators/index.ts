@@ -49,6 +49,7 @@ export { parseMeasure } from './parse-measure.ts';
 export type { DecimalMark, NumberStyle } from './format-number.ts';
 export { formatExact, formatFixed, formatSignificant, formatTrimmed } from './format-number.ts';
 export { formatPressure } from './format-pressure.ts';
+export { csvText } from './csv-text.ts';
 export { formatInches, formatLength } from './format-length.ts';
 export {
   describeClockMinutes,
@@ -157,6 +158,12 @@ export { mostMovedCarburettor } from './most-moved-carburettor.ts';
 export { benchSessionExample } from './bench-session-example.ts';
 export type { ExampleSession } from './example-sessions.ts';
 export { exampleSessions } from './example-sessions.ts';
+export type { CourseMove } from './reading-course.ts';
+export { readingCourse } from './reading-course.ts';
+export type { SeeSaw } from './see-saw.ts';
+export { gapOfTurns, seeSaw, turnsOfGap } from './see-saw.ts';
+export type { WorthOfADifference } from './worth-of-a-difference.ts';
+export { worthOfADifference } from './worth-of-a-difference.ts';
 export type { SignOffRound } from './sign-off-round.ts';
 export type { WrongWay } from './wrong-way.ts';
 export { answerToTurn } from './wrong-way.ts';
@@ -174,6 +181,7 @@ export { studentTCdf } from './student-t.ts';
 export { studentTQuantile } from './student-t-quantile.ts';
 export type { Uncertainty } from './reading-uncertainty.ts';
 export { combine, meanUncertainty, readingStandardUncertaintyPa } from './reading-uncertainty.ts';
+export { changeByChancePa } from './change-by-chance.ts';
 export type { Distribution } from './standard-uncertainty.ts';
 export { resolutionUncertainty, rootSumOfSquares, standardUncertaintyOf } from './standard-uncertainty.ts';
 export type { Bracket, BracketOrder } from './bracketed-difference.ts';
@@ -450,6 +458,37 @@ export { parseAmbientPressure } from './parse-ambient-pressure.ts';
 export type { AmbientPressureDescribed } from './ambient-pressure-words.ts';
 export { describeAmbientPressure } from './ambient-pressure-words.ts';
 export { answerAmbientPressure } from './ambient-pressure-answer.ts';
+
+// Checklists
+export type { ChecklistBlock, ChecklistLine, ChecklistPart } from './checklist-block.ts';
+export { blockLengthLimit, linesOf } from './checklist-block.ts';
+export type { Checklist, ChecklistChoice, ChecklistRecord } from './checklists.ts';
+export { checklist, checklistDate, checklistVersion } from './checklists.ts';
+export type { ChecklistField, ChecklistForm, ChecklistKind } from './checklists-form.ts';
+export {
+  checklistFields,
+  checklistKinds,
+  checklistNumbers,
+  headingLimit,
+  noteLinesLimit,
+  notesLimit,
+} from './checklists-form.ts';
+export {
+  checklistCode,
+  codeLengthLimit,
+  isChecklistLink,
+  namesChecklist,
+  parseChecklistLink,
+  writeChecklistLink,
+} from './checklists-link.ts';
+export type { ChecklistTyped, DescribedChecklist } from './checklists-words.ts';
+export {
+  answerChecklists,
+  checklistTitle,
+  describeChecklist,
+  parseChecklists,
+} from './checklists-words.ts';
+export { plainLine, plainLines } from './plain-text.ts';
 
 // Every constant, with its origin
 export type { Constant, ConstantGroup, ConstantOrigin, ConstantValue } from './constants/constant.ts';

@@ -26,5 +26,8 @@ export function seeSaw(carburettors: number, moved = 1): Result<SeeSaw> {
   return succeed({ moved: 1 - share, others: share });
 }
 
-/** Turns that change a reading by so much against the others: the gap over the effect of a whole turn. */
-export const turnsForGap = (gapPa: number, effectPaPerTurn: number): number => gapPa / effectPaPerTurn;
+/** By how much so many turns change a reading against the others, in pascals: also what a slip of the nut does. */
+export const gapOfTurns = (turns: number, effectPaPerTurn: number): number => effectPaPerTurn * turns;
+
+/** Turns that close a gap, or that a change of the reading tells of; the other way round. */
+export const turnsOfGap = (gapPa: number, effectPaPerTurn: number): number => gapPa / effectPaPerTurn;

@@ -6,9 +6,9 @@
 export type GlossaryTerm = {
   /** As it stands in the list: lower case but for names. */
   readonly term: string;
-  /** Its letter in the formulae of this site, where it has one. */
+  /** Its letter in the formulae of this site, where it has one, in TeX. */
   readonly symbol?: string;
-  /** The unit it is given in. */
+  /** What follows “Given in”: units, or where they come from. */
   readonly unit?: string;
   /** What it means here, in one or two sentences. */
   readonly words: string;
@@ -18,7 +18,7 @@ export const glossary = {
   absolute: {
     term: 'absolute pressure',
     symbol: 'p',
-    unit: 'Pa, kPa, mmHg',
+    unit: 'Pa, kPa or mmHg',
     words:
       'Pressure counted from an empty space. The ambient pressure less the depression is the absolute pressure in the intake.',
   },
@@ -34,14 +34,14 @@ export const glossary = {
   },
   'ambient-pressure': {
     term: 'ambient pressure',
-    symbol: 'p_amb',
-    unit: 'Pa, hPa',
+    symbol: 'p_\\mathrm{amb}',
+    unit: 'Pa or hPa',
     words:
       'Pressure of the air around the engine, which changes with height and weather. A gauge reads against it.',
   },
   'averaging-time': {
     term: 'averaging time',
-    unit: 'minutes, hours',
+    unit: 'minutes or hours',
     words:
       'The time over which a published limit takes the mean. A limit without its averaging time says nothing.',
   },
@@ -57,13 +57,13 @@ export const glossary = {
   carboxyhaemoglobin: {
     term: 'carboxyhaemoglobin',
     symbol: 'h',
-    unit: '%',
+    unit: 'per cent',
     words: 'The share of the blood’s haemoglobin that carbon monoxide has taken, and that carries no oxygen.',
   },
   'carbon-monoxide': {
     term: 'carbon monoxide',
-    symbol: 'CO',
-    unit: 'ppm, %',
+    symbol: '\\mathrm{CO}',
+    unit: 'ppm or per cent',
     words: 'The gas in the exhaust that kills. It has no colour and no smell.',
   },
   choke: {
@@ -78,7 +78,7 @@ export const glossary = {
   },
   compression: {
     term: 'compression',
-    unit: 'kPa, bar, psi',
+    unit: 'kPa, bar or psi',
     words:
       'The pressure that a cylinder builds up while the starter turns it. Low compression is a fault of valves or rings, not of balance.',
   },
@@ -89,7 +89,7 @@ export const glossary = {
   depression: {
     term: 'depression',
     symbol: 'd',
-    unit: 'Pa, kPa, mmHg, inHg',
+    unit: 'Pa, kPa, mmHg or inHg',
     words: 'How far the pressure in the intake lies below the ambient pressure. “Vacuum” on many gauges.',
   },
   drift: {
@@ -104,7 +104,7 @@ export const glossary = {
   },
   engagement: {
     term: 'engagement',
-    unit: 'mm, turns',
+    unit: 'mm or turns',
     words:
       'The length over which screw and hole hold each other. Too little, and the thread strips or the screw falls out.',
   },
@@ -120,8 +120,8 @@ export const glossary = {
   },
   gauge: {
     term: 'gauge pressure',
-    symbol: 'p_g',
-    unit: 'Pa, kPa, mmHg',
+    symbol: 'p_\\mathrm{g}',
+    unit: 'Pa, kPa or mmHg',
     words:
       'Pressure counted from the ambient pressure, with its sign. A depression is a gauge pressure below zero.',
   },
@@ -132,7 +132,7 @@ export const glossary = {
   },
   'ignition-timing': {
     term: 'ignition timing',
-    unit: '°',
+    unit: 'degrees of the crankshaft',
     words:
       'The moment of the spark, in degrees of the crankshaft. Late on one cylinder, it makes that cylinder weak at every setting.',
   },
@@ -178,7 +178,7 @@ export const glossary = {
   resolution: {
     term: 'resolution',
     symbol: 'r',
-    unit: 'as the gauge',
+    unit: 'the unit of the gauge',
     words: 'The finest step that can be read on a scale. It is not the same as how true the gauge is.',
   },
   selector: {
@@ -201,7 +201,7 @@ export const glossary = {
   },
   spread: {
     term: 'spread',
-    unit: 'as the readings',
+    unit: 'the unit of the readings',
     words: 'The highest reading less the lowest.',
   },
   'standard-atmosphere': {
@@ -213,7 +213,7 @@ export const glossary = {
   swing: {
     term: 'swing',
     symbol: 'a',
-    unit: 'as the gauge',
+    unit: 'the unit of the gauge',
     words: 'How far the damped needle still moves to each side of its middle.',
   },
   'synchronising-screw': {
@@ -232,18 +232,18 @@ export const glossary = {
   tolerance: {
     term: 'tolerance',
     symbol: 'T',
-    unit: 'mmHg, kPa',
+    unit: 'mmHg or kPa',
     words: 'The largest spread that the manual, or you, will accept.',
   },
   travel: {
     term: 'travel',
-    unit: 'turns, mm',
+    unit: 'turns or mm',
     words: 'How far a screw can still go each way before it meets its stop or leaves its thread.',
   },
   uncertainty: {
     term: 'uncertainty',
     symbol: 'u',
-    unit: 'as the readings',
+    unit: 'the unit of the readings',
     words:
       'How far the true figure may lie from the one that was read. It comes from the swing of the needle and the step of the scale.',
   },

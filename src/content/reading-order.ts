@@ -1,7 +1,7 @@
 import { getCollection } from 'astro:content';
 import { handbookSections } from './handbook-sections.ts';
 
-const sections = Object.keys(handbookSections);
+const sections = Object.keys(handbookSections) as (keyof typeof handbookSections)[];
 
 /** Every page of the handbook, from the first to the last. Two pages in one place fail the build. */
 export async function readingOrder() {
@@ -13,4 +13,12 @@ export async function readingOrder() {
   const twice = places.find((place, index) => places.indexOf(place) !== index);
   if (twice !== undefined) throw new Error(`two pages of the handbook have the place ${twice}`);
   return pages;
+}
+
+/** The same by section; a section without pages is left out. */
+export async function pagesBySection() {
+  const pages = await readingOrder();
+  return sections
+    .map((section) => ({ section, pages: pages.filter(({ data }) => data.section === section) }))
+    .filter((each) => each.pages.length > 0);
 }

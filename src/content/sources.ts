@@ -91,6 +91,55 @@ export const sources = {
     taken: 'Guideline for carbon monoxide over 24 hours.',
     seen: 'copy',
   },
+  eh40: {
+    citation: 'EH40/2005 Workplace exposure limits, 4th edition, Health and Safety Executive, 2020, table 1.',
+    taken: 'Limits for work in Great Britain: 20 ppm over 8 hours and 100 ppm over 15 minutes.',
+    seen: 'copy',
+  },
+  'eu-carbon-monoxide': {
+    citation:
+      'Directive 2004/37/EC, annex III, as amended by Directive (EU) 2022/431, listed by the European Chemicals Agency.',
+    taken: 'Limits for work in the European Union: 20 ppm over 8 hours and 100 ppm over a short time.',
+    seen: 'copy',
+  },
+  'hse-exhaust': {
+    citation: 'Vehicle exhaust emissions, motor vehicle repair, Health and Safety Executive (web page).',
+    taken:
+      'Exhaust reaches harmful concentrations quickly, above all from cold engines; extraction at the tail pipe while an engine runs; no reliance on open doors or on a catalytic converter.',
+    seen: 'read',
+  },
+  'sja-carbon-monoxide': {
+    citation: 'Carbon monoxide poisoning, first aid advice, St John Ambulance (web page).',
+    taken: 'Call first; fresh air; do not enter a place that is full of fume.',
+    seen: 'read',
+  },
+  'noise-at-work': {
+    citation: 'The Control of Noise at Work Regulations 2005, United Kingdom, SI 2005/1643.',
+    taken:
+      'Daily exposure of 80 and 85 dB at which an employer must act, and the limit of 87 dB; 3 dB more halve the time.',
+    seen: 'copy',
+  },
+  'hse-petrol': {
+    citation: 'Staying safe while storing and using petrol, Health and Safety Executive (web page).',
+    taken: 'Petrol gives off a vapour that is easily set on fire; engines cool down before they are filled.',
+    seen: 'read',
+  },
+  'petrol-vapour': {
+    citation: 'Petrol and petrol filling stations, safety manual of a county council in England, 2003.',
+    taken: 'Petrol vapour is heavier than air, sinks to the lowest place and burns in air from 1 to 8 %.',
+    seen: 'copy',
+  },
+  'burns-first-aid': {
+    citation: 'First aid for burns and scalds, Kent Fire and Rescue Service (web page).',
+    taken: 'Cool with running tap water for 20 minutes; no ice, butter or toothpaste; call; cover.',
+    seen: 'read',
+  },
+  'met-office-records': {
+    citation:
+      'Records of atmospheric pressure in the United Kingdom, Met Office, as reported in January 2020.',
+    taken: 'The highest pressure recorded in the United Kingdom: 1053.6 hPa, reduced to the sea.',
+    seen: 'copy',
+  },
   naaqs: {
     citation:
       'National primary ambient air quality standards for carbon monoxide, United States, 40 CFR 50.8 (1971, retained in 2011: 76 FR 54294).',
@@ -210,6 +259,17 @@ export const sources = {
       'Evaluation of measurement data: Supplement 1 to the “Guide to the expression of uncertainty in measurement”, JCGM 101, 2008.',
     taken: 'Distribution of a sine that is looked at without regard to its phase (6.4.6).',
     seen: 'memory',
+  },
+  'nist-drift': {
+    citation: 'NIST/SEMATECH e-Handbook of Statistical Methods, section 2.3.3.1.2.',
+    taken: 'Drift taken out by reading in the order test, reference, reference, test, at equal intervals.',
+    seen: 'read',
+  },
+  'lock-nut-manual': {
+    citation:
+      'TM 10-4320-307-24, Department of the Army, technical manual, 2-54, rocker lever adjustment.',
+    taken: 'The adjusting screw is held and must not turn while its lock nut is tightened; then it is checked again.',
+    seen: 'copy',
   },
   'nist-handbook': {
     citation: 'NIST/SEMATECH e-Handbook of Statistical Methods, sections 7.2.2.2 and 7.3.1.',
@@ -381,6 +441,11 @@ export const sources = {
     citation: 'R. J. List, Smithsonian Meteorological Tables, 6th edition, 1951, p. 269.',
     taken: 'The altimeter setting of a station, as the United States compute it.',
     seen: 'copy',
+  },
+  wcag: {
+    citation: 'Web Content Accessibility Guidelines (WCAG) 2.2, World Wide Web Consortium, 2023.',
+    taken: 'Contrast of words (1.4.6), reflow (1.4.10) and size of what is touched (2.5.5).',
+    seen: 'memory',
   },
 } as const satisfies Record<string, Source>;
 

@@ -17,7 +17,7 @@ async function bundleText(text: string): Promise<string> {
 }
 
 describe('from a disk', () => {
-  it('the bench session and the converter fit into one classic script', async () => {
+  it('the bench session, the practice engine and every calculator fit into one classic script', async () => {
     const code = await bundleForDisk(new URL('./from-disk/entry.ts', import.meta.url).pathname);
     expect(code.length).toBeGreaterThan(20_000);
     expect(() => new Script(code)).not.toThrow(); // parses as a classic script, so no import or export is left

@@ -29,7 +29,7 @@ const mayImport: Record<Layer, { layers: Layer[]; packages: RegExp }> = {
   content: { layers: ['components', 'content', 'calculators'], packages: /^astro(:|\/|$)/ },
   islands: { layers: ['islands', 'calculators', 'drawing', 'device'], packages: /^preact(\/hooks)?$/ },
   drawing: { layers: ['drawing', 'calculators'], packages: /^$/ },
-  device: { layers: ['device', 'calculators'], packages: /^(idb|valibot)$/ },
+  device: { layers: ['device', 'calculators'], packages: /^(idb|uqr|valibot)$/ },
   calculators: { layers: ['calculators'], packages: /^$/ },
   styles: { layers: [], packages: /^$/ },
 };

@@ -8,7 +8,7 @@ export const notListed = {
     'restingPersonOfOpenCode',
   ],
   'a table whose rows name their sources': [
-    'alarmPoints', 'baThreads', 'bsf', 'bsw', 'glycolPercents', 'glycolRows', 'isoCoarseThreads',
+    'alarmPoints', 'baThreads', 'bsf', 'bsw', 'eh40', 'europe', 'glycolPercents', 'glycolRows', 'isoCoarseThreads',
     'isoFineThreads', 'isoSizes', 'largestNumber', 'unc', 'unf', 'who2000', 'who2010',
   ],
   'where a range of fields or of belief ends': ['bounds', 'largestOffsetPa', 'largestTurns'],

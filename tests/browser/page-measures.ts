@@ -4,7 +4,7 @@ import { contrastRatio, type Rgb } from './contrast.ts';
 const smallestTarget = 44; // CSS px, WCAG 2.2, 2.5.5
 const smallestContrast = 7; // WCAG 2.2, 1.4.6
 
-/** What can be touched and is smaller than a finger. Links within a sentence are exempt; a box counts with its label. */
+/** What can be touched and is smaller than a finger. Links and terms within a sentence are exempt; a box counts with its label. */
 export function smallTargets(page: Page) {
   return page.evaluate((least) => {
     const isShown = (element: Element) => element.checkVisibility({ visibilityProperty: true });
@@ -25,7 +25,7 @@ export function smallTargets(page: Page) {
       ...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type="hidden"])'),
     ]
       .filter((element) => isShown(element) && !isUnseen(element))
-      .filter((element) => element.localName !== 'a' || getComputedStyle(element).display !== 'inline')
+      .filter((element) => !element.matches('a, .term') || getComputedStyle(element).display !== 'inline')
       .map((element) => ({ element, ...size(element) }))
       .filter(({ width, height }) => width < least - 0.01 || height < least - 0.01)
       .map(

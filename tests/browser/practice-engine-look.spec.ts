@@ -102,7 +102,7 @@ test('on a phone of 360 × 640 a reading needs no scrolling', async ({ page }) =
   await person.open();
   await page.getByRole('checkbox', { name: /With the bench session/ }).check();
   await person.begin();
-  for (const part of ['.dial', '.tachometer', '#move', '.nudges >> nth=0', '.gauge-side'])
+  for (const part of ['.practice .dial', '.tachometer', '#move', '.nudges >> nth=0', '.gauge-side'])
     expect(
       await page
         .locator(part)
@@ -139,8 +139,8 @@ test('in words, by keyboard alone: lesson one to its end', async ({ page }) => {
   await tabTo('The needle in words');
   await page.keyboard.press('Space');
   await press('Begin lesson one');
-  await expect(page.locator('.dial')).toHaveCount(0);
-  await press('Time 16 times as fast');
+  await expect(page.locator('.practice .dial')).toHaveCount(0);
+  await press('Time ×16');
   await press('Look at the needle');
   await expect(page.locator('.said')).toContainText(/About \d+ mmHg, swinging \d+ either way\. \d+ rpm\./);
 

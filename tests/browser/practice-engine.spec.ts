@@ -185,7 +185,7 @@ test('the unit of the gauge is the reader’s, and kept', async ({ page }) => {
   await page.getByLabel('Unit of the gauge').selectOption('kPa');
   await page.reload();
   await person.begin();
-  await expect(page.locator('.dial text').last()).toHaveText('kPa');
+  await expect(page.locator('.practice .dial text').last()).toHaveText('kPa');
   await person.read(1);
   await expect(page.locator('.said')).toHaveText(/^Read 1: \d+\.\d kPa at \d+ rpm\.$/);
 });

@@ -23,7 +23,7 @@ export class PracticePerson {
     if (lesson === undefined) await this.press('Go to the engine');
     else await this.page.locator(`[data-lesson="${lesson}"]`).getByRole('button').click();
     await this.side('Engine');
-    await this.page.getByRole('button', { name: 'Time 16 times as fast' }).click();
+    await this.page.getByRole('button', { name: 'Time ×16' }).click();
     await this.side('Gauge');
   }
 

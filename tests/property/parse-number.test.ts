@@ -80,6 +80,9 @@ const numberLike = fc
   .filter((text) => text === text.trim() && !/[-−]\s|\s$|^[-−]\s/u.test(text) && !/\d\s*-\s+|\s-/u.test(text))
   .filter((text) => !/\s\/|\/\s|\s\s/u.test(text));
 
+/** Inputs for the slow parser; `PARSER_RUNS=1000000` asks for more. */
+const runs = Number(process.env['PARSER_RUNS'] ?? 100_000);
+
 describe('parseNumber(typed): laws', () => {
   it('agrees with a slow parser that shares nothing with it', () => {
     let understood = 0;
@@ -99,11 +102,11 @@ describe('parseNumber(typed): laws', () => {
           expect(Math.abs(fast.value.value - slow)).toBeLessThanOrEqual(1e-12 * Math.abs(slow));
         }
       }),
-      { numRuns: 10_000 },
+      { numRuns: runs },
     );
-    expect(understood).toBeGreaterThan(1000);
-    expect(ambiguous).toBeGreaterThan(30);
-  });
+    expect(understood / runs).toBeGreaterThan(0.1);
+    expect(ambiguous / runs).toBeGreaterThan(0.003);
+  }, 600_000);
 
   it('never throws and never gives NaN or an infinity, whatever is typed', () => {
     const signs = fc.constantFrom(..."0123456789.,-−+/eE½ \u202f'xN".split(''));

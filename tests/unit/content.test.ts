@@ -2,75 +2,26 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { exampleSessions, generations, nextStep } from '../../src/calculators/index.ts';
 import { beforeStart } from '../../src/content/before-start.ts';
+import { glossary, type GlossaryTerm } from '../../src/content/glossary.ts';
 import { handbookSections, originMarks } from '../../src/content/handbook-sections.ts';
 import { sources } from '../../src/content/sources.ts';
 import { benchFigures } from '../../src/drawing/bench-figures.ts';
 import { linkageDrawings } from '../../src/drawing/linkages.ts';
+import { bareFigures, figuresIn, givenFigures } from '../handbook/figures.ts';
+import {
+  handbookPages as pages,
+  listOf,
+  longestOf,
+  paragraphsOf,
+  sentencesOf,
+  wordsIn,
+} from '../handbook/pages.ts';
 
 /** Longest sentence of a page, in words: longer ones are not read at a running engine. */
 const longestSentence = 40;
 
-const folder = new URL('../../src/content/handbook/', import.meta.url);
-
-type HandbookPage = { slug: string; front: Map<string, string>; body: string; prose: string };
-
-const pages: HandbookPage[] = readdirSync(folder)
-  .filter((name) => name.endsWith('.mdx'))
-  .map((name) => {
-    const [, head = '', body = ''] =
-      /^---\n(.*?)\n---\n(.*)$/s.exec(readFileSync(new URL(name, folder), 'utf8')) ?? [];
-    const front = new Map(
-      onOneLine(head)
-        .split('\n')
-        .map((line): [string, string] => {
-          const colon = line.indexOf(':');
-          return [line.slice(0, colon), line.slice(colon + 1).trim()];
-        }),
-    );
-    return {
-      slug: name.slice(0, -'.mdx'.length),
-      front,
-      body,
-      prose: proseOf(`${front.get('answer')}\n\n${body}`),
-    };
-  });
-
-/** A list of the front matter that runs over several lines, on one. */
-function onOneLine(head: string): string {
-  return head.replace(/:\s*\[[^\]]*\]/gu, (list) =>
-    list
-      .replace(/,?\s*\n\s*\]/u, ']')
-      .replace(/\s+/gu, ' ')
-      .replace('[ ', '['),
-  );
-}
-
-const listOf = (page: HandbookPage, field: string): string[] =>
-  (page.front.get(field) ?? '')
-    .replace(/^\[|\]$/gu, '')
-    .split(',')
-    .map((word) => word.trim())
-    .filter(Boolean);
-
-/** What is read as running text: no imports, no formulae, no tags, no tables' rules, no link addresses. */
-function proseOf(text: string): string {
-  return text
-    .replace(/^import .*$/gmu, '')
-    .replace(/\$\$.*?\$\$/gsu, '')
-    .replace(/<[^>]*>/gu, '\n')
-    .replace(/\]\([^)]*\)/gu, ']')
-    .replace(/^\s*(?:[-#|]|\d+\.).*$/gmu, (line) => `\n${line.replace(/[-#|]|^\s*\d+\./gu, '\n')}\n`);
-}
-
-const sentencesOf = (prose: string): string[] =>
-  prose
-    .split(/\n\s*\n/u)
-    .flatMap((paragraph) => paragraph.split(/(?<=[.?:])\s+(?=[\p{Lu}*“])/u))
-    .map((sentence) => sentence.replace(/\s+/gu, ' ').trim())
-    .filter(Boolean);
-
-const words = (sentence: string): number =>
-  sentence.split(' ').filter((word) => /[\p{L}\d]/u.test(word)).length;
+/** Longest paragraph of a page, in words: about ten lines on a phone. */
+const longestParagraph = 110;
 
 const everyText = [
   ...pages.map(({ slug, prose }) => ({ slug, text: prose })),
@@ -134,13 +85,15 @@ describe('the handbook', () => {
 
   it.each(pages)('$slug has no exclamation mark and no sentence longer than the bound', ({ prose, slug }) => {
     const sentences = sentencesOf(prose);
-    const longest = sentences.reduce(
-      (most, sentence) => (words(sentence) > words(most) ? sentence : most),
-      '',
-    );
+    const longest = longestOf(sentences);
     expect(sentences.length).toBeGreaterThan(3);
     expect(prose).not.toContain('!');
-    expect(words(longest), `${slug}: ${longest}`).toBeLessThanOrEqual(longestSentence);
+    expect(wordsIn(longest), `${slug}: ${longest}`).toBeLessThanOrEqual(longestSentence);
+  });
+
+  it.each(pages)('$slug has no paragraph longer than the bound', ({ prose, slug }) => {
+    const longest = longestOf(paragraphsOf(prose));
+    expect(wordsIn(longest), `${slug}: ${longest}`).toBeLessThanOrEqual(longestParagraph);
   });
 
   it.each(pages)('$slug links only to pages that exist', ({ body }) => {
@@ -150,6 +103,78 @@ describe('the handbook', () => {
     const known = [...pages.map(({ slug }) => slug), ...others];
     const linked = [...body.matchAll(/(?:\]\(|to=")\/([a-z-]+)\//gu)].map(([, slug]) => slug);
     expect(known).toEqual(expect.arrayContaining(linked));
+  });
+});
+
+describe('figures with a unit', () => {
+  it.each(pages)('$slug gives each one an origin', (page) => {
+    expect(bareFigures(page)).toEqual([]);
+  });
+
+  it.each(pages)(
+    '$slug quotes only sources that it lists, and says so where it quotes from memory',
+    (page) => {
+      const quoted = givenFigures(page.body).filter(({ component }) => component === 'Quoted');
+      const from = new Set(quoted.map(({ source }) => source));
+      if (from.delete('memory')) {
+        expect(listOf(page, 'origins')).toContain('memory');
+        expect(page.prose).toContain('from memory');
+      }
+      expect(listOf(page, 'sources')).toEqual(expect.arrayContaining([...from]));
+    },
+  );
+
+  it('are given on most pages', () => {
+    const giving = pages.filter(({ body }) => givenFigures(body).length > 0);
+    expect(giving.length).toBeGreaterThan(pages.length / 2);
+  });
+
+  it.each([
+    ['Read at 2000 to 2500 rpm.', '2000 to 2500 rpm'],
+    ['Within 10\u00a0mmHg of each other', '10 mmHg'],
+    ['a tenth, 0.1 turn, is kept', '0.1 turn'],
+    ['turn it 1/4 of a turn out', '1/4 of a turn'],
+    ['mercury of 13\u202f595.1\u00a0kg/m³', '13 595.1 kg/m³'],
+    ['at −5 °C or so', '−5 °C'],
+    ['a 5-minute wait', '5-minute'],
+    ['11 to 16 % of the sets', '11 to 16 %'],
+    ['in 28 m³ of air', '28 m³'],
+  ])('are seen in “%s”', (text, expected) => {
+    expect(figuresIn(text)).toEqual([expected]);
+    expect(bareFigures({ body: text, front: new Map() })).toEqual([expected]);
+    expect(bareFigures({ body: `<Quoted source="practice">${text}</Quoted>`, front: new Map() })).toEqual([]);
+    expect(bareFigures({ body: `<Value>${text}</Value>`, front: new Map() })).toEqual([
+      text.replace(/\s/gu, ' '),
+    ]);
+    expect(bareFigures({ body: '', front: new Map([['answer', text]]) })).toEqual([expected]);
+  });
+
+  it.each(['Carburettor 1 sits left', 'four carburettors', 'M5 and A4', 'class 1.6', 'in 2021, 400 sets'])(
+    'are not seen in “%s”',
+    (text) => expect(figuresIn(text)).toEqual([]),
+  );
+});
+
+describe('the glossary', () => {
+  const terms = Object.entries(glossary as Record<string, GlossaryTerm>);
+
+  it.each(terms)('%s is a short explanation under a name of its own', (id, { term, words }) => {
+    expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/u);
+    expect(words).toMatch(/^\p{Lu}.*\.$/u);
+    expect(sentencesOf(words).length).toBeLessThanOrEqual(3);
+    expect(wordsIn(words)).toBeLessThanOrEqual(longestSentence);
+    expect(terms.filter(([, other]) => other.term === term)).toHaveLength(1);
+  });
+
+  const linksOf = ({ body }: { body: string }) =>
+    [...body.matchAll(/<Term\s+id="([^"]+)"/gu)].map(([, id]) => id);
+
+  it.each(pages)('$slug links only terms that it holds', (page) => {
+    expect(Object.keys(glossary)).toEqual(expect.arrayContaining(linksOf(page)));
+  });
+
+  it('is used by most pages', () => {
+    expect(pages.filter((page) => linksOf(page).length > 0).length).toBeGreaterThan(pages.length / 2);
   });
 });
 

@@ -55,7 +55,8 @@ export interface Calculator<Described extends Announced, Field extends string> {
   readonly notices: readonly string[];
   readonly announced: string;
   readonly copied: Copied;
-  readonly copy: (text: string) => void;
+  /** Puts a text on the clipboard; `what` names it where it is too long to be read back. */
+  readonly copy: (text: string, what?: string) => void;
   readonly copyLink: () => void;
   /** Whether the entries were left here on an earlier visit. */
   readonly kept: boolean;
@@ -183,7 +184,7 @@ export function useCalculator<Described extends Announced, Field extends string>
     notices,
     announced,
     copied,
-    copy: (text: string) => void put(text, text),
+    copy: (text: string, what = text) => void put(text, what),
     copyLink: () => void put(linkTo(write(form)), 'the link to this answer'),
     kept,
     startAgain: () => {

@@ -51,10 +51,11 @@ export function EnginePanel({ control, inWords, beside, onInWords, onBeside, onT
             type="button"
             class={`button${pace === each ? ' pressed' : ''}`}
             aria-pressed={pace === each}
-            aria-label={`Time ${each} times as fast`}
             onClick={() => control.setPace(each)}
           >
-            ×{each}
+            <span>
+              <span class="unseen">Time </span>×{each}
+            </span>
           </button>
         ))}
       </div>

@@ -33,11 +33,16 @@ export function GaugePanel({ control, figures }: Props) {
             type="button"
             class={`button${selected === i + 1 ? ' pressed' : ''}`}
             aria-pressed={selected === i + 1}
-            aria-label={`Carburettor ${i + 1}${reading === null ? '' : `, last read ${reading}`}`}
             onClick={() => select(i + 1)}
           >
-            {i + 1}
-            <small>{reading ?? '–'}</small>
+            <span>
+              <span class="unseen">Carburettor </span>
+              {i + 1}
+            </span>{' '}
+            <small>
+              {reading !== null && <span class="unseen">last read </span>}
+              {reading ?? '–'}
+            </small>
           </button>
         ))}
       </div>

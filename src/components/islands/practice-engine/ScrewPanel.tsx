@@ -35,16 +35,18 @@ export function ScrewPanel({ control, figures, chosen, onChoose }: Props) {
   const name = isIdle ? 'the idle-speed screw' : screwOf(engine, chosen);
   const turn = (turns: number) =>
     act(() => (isIdle ? { kind: 'idle-screw', turns } : { kind: 'turn', screw: chosen, turns }));
-  const key = (screw: ChosenScrew, label: string, words: string) => (
+  const key = (screw: ChosenScrew, label: string, before: string) => (
     <button
       key={screw}
       type="button"
       class={`button${chosen === screw ? ' pressed' : ''}`}
       aria-pressed={chosen === screw}
-      aria-label={words}
       onClick={() => onChoose(screw)}
     >
-      {label}
+      <span>
+        <span class="unseen">{before} </span>
+        {label}
+      </span>{' '}
       {screw !== 'idle' && <small>{nutTight[screw - 1] === true ? 'tight' : 'loose'}</small>}
     </button>
   );
@@ -71,10 +73,8 @@ export function ScrewPanel({ control, figures, chosen, onChoose }: Props) {
     <section class="side screw-side" aria-labelledby="screw-side">
       <h2 id="screw-side">Screws</h2>
       <div class="keys many" role="group" aria-label="Screw">
-        {engine.screws.map(({ moves }, j) =>
-          key(j + 1, membersWords(moves).replace(' and ', '+'), screwOf(engine, j + 1)),
-        )}
-        {key('idle', 'idle', 'The idle-speed screw')}
+        {engine.screws.map(({ moves }, j) => key(j + 1, membersWords(moves).replace(' and ', '+'), 'Screw'))}
+        {key('idle', 'idle', 'Screw:')}
       </div>
       <p class="aside stand">
         {isIdle ? 'No nut' : tight ? 'Nut tight' : 'Nut loose'} · <b>{describeCounted(counted)}</b>

@@ -72,7 +72,7 @@ export function usePlay(
 
   useEffect(() => watchReducedMotion(setCalm), []);
   useEffect(() => {
-    if (paused) return;
+    if (paused) return setShown(latest.current);
     const isNeedleDue = atMost(calmNeedlesPerSecond);
     const areFiguresDue = atMost(figuresPerSecond);
     return everyFrame(({ elapsedSeconds, nowSeconds }) => {
