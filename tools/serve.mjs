@@ -10,6 +10,7 @@ import { basePath } from './build/base-path.mjs';
 
 const types = {
   '.css': 'text/css; charset=utf-8',
+  '.csv': 'text/csv; charset=utf-8',
   '.html': 'text/html; charset=utf-8',
   '.ico': 'image/x-icon',
   '.js': 'text/javascript; charset=utf-8',
@@ -25,7 +26,7 @@ const types = {
   '.xml': 'application/xml',
   '.zip': 'application/zip',
 };
-const packs = new Set(['.css', '.html', '.js', '.json', '.svg', '.txt', '.webmanifest', '.xml']);
+const packs = new Set(['.css', '.csv', '.html', '.js', '.json', '.svg', '.txt', '.webmanifest', '.xml']);
 const isHashed = (file) => file.includes(`${sep}_astro${sep}`);
 
 const isFile = (path) => statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;

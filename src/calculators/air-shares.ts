@@ -17,7 +17,6 @@ export function airShares(depressionsPa: AtLeastOne, ambientPa: number): Result<
   for (const depressionPa of depressionsPa) {
     const problem =
       checkNumber('ambientPa', ambientPa, { above: 0 }) ??
-      checkNumber('depressionPa', depressionPa, { min: 0 }) ??
       checkDepression('depressionPa', depressionPa, ambientPa);
     if (problem) return fail(problem);
   }

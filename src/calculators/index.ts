@@ -164,6 +164,7 @@ export type { SeeSaw } from './see-saw.ts';
 export { gapOfTurns, seeSaw, turnsOfGap } from './see-saw.ts';
 export type { WorthOfADifference } from './worth-of-a-difference.ts';
 export { worthOfADifference } from './worth-of-a-difference.ts';
+export { airShares } from './air-shares.ts';
 export type { SignOffRound } from './sign-off-round.ts';
 export type { WrongWay } from './wrong-way.ts';
 export { answerToTurn } from './wrong-way.ts';
@@ -482,12 +483,7 @@ export {
   writeChecklistLink,
 } from './checklists-link.ts';
 export type { ChecklistTyped, DescribedChecklist } from './checklists-words.ts';
-export {
-  answerChecklists,
-  checklistTitle,
-  describeChecklist,
-  parseChecklists,
-} from './checklists-words.ts';
+export { answerChecklists, checklistTitle, describeChecklist, parseChecklists } from './checklists-words.ts';
 export { plainLine, plainLines } from './plain-text.ts';
 
 // Every constant, with its origin

@@ -16,6 +16,8 @@ export type { PracticeEngine, PracticeFault } from './practice/engine.ts';
 export { exerciseLimits, practiceEngineExample, practiceGrades } from './practice/exercise.ts';
 export type { Exercise, PracticeGrade } from './practice/exercise.ts';
 export { inventEngine } from './practice/invent.ts';
+export { leakAtSpeeds, leakExample } from './practice/leak-at-speeds.ts';
+export type { LeakAtSpeed } from './practice/leak-at-speeds.ts';
 export { lessonIds, lessonOf, lessons } from './practice/lessons.ts';
 export type { GoalPart, Lesson, LessonId } from './practice/lessons.ts';
 export { look } from './practice/look.ts';

@@ -1,4 +1,4 @@
-import { constantGroups, formatChance, formatExact } from '../calculators/index.ts';
+import { constantGroups, formatChance, formatExact, formatPressure } from '../calculators/index.ts';
 
 function constantCalled(name: string): { unit: string; value: number } {
   const constant = constantGroups.flatMap(({ constants }) => constants).find((each) => each.name === name);
@@ -14,3 +14,10 @@ export function constantInWords(name: string): string {
 
 /** A chance among the constants, from 0 to 1, as a whole per cent: `95 %`. */
 export const chanceInWords = (name: string): string => formatChance(constantCalled(name).value);
+
+/** A pressure among the constants in another unit: `140 mmHg`. */
+export const pressureInWords = (name: string, unitId: string): string =>
+  formatPressure(Math.abs(constantValue(name)), unitId);
+
+/** A constant as a number, for the tables that compute with it. */
+export const constantValue = (name: string): number => constantCalled(name).value;

@@ -1,4 +1,4 @@
-import { formatChance, formatFixed } from '../calculators/index.ts';
+import { formatChance, formatFixed, formatPressure } from '../calculators/index.ts';
 import { study, type StudyCell } from '../content/study.ts';
 
 export type StudyWords = {
@@ -9,6 +9,8 @@ export type StudyWords = {
   /** Of the sets called done, those that are not. */
   readonly wrong: string;
   readonly gaveUp: string;
+  /** Of the middle set, when the work ended. */
+  readonly trueSpread: string;
 };
 
 const shareInWords = (share: number | null): string => (share === null ? '–' : formatChance(share));
@@ -35,5 +37,6 @@ export function studyInWords({
     moves: formatFixed(cell.moves.median, 0),
     wrong: shareInWords(cell.wrongShare),
     gaveUp: shareInWords(cell.gaveUpShare),
+    trueSpread: formatPressure(cell.trueSpreadPa.median, 'mmHg', 2),
   };
 }

@@ -155,6 +155,15 @@ export const glossary = {
     words:
       'What the other cylinders are brought to: one that has no screw, the two that read closest, or each other.',
   },
+  'mixture-screw': {
+    term: 'mixture screw',
+    words:
+      'The small screw that sets how much fuel, or how much air, joins the mixture at idle. It sets no balance.',
+  },
+  overrun: {
+    term: 'overrun',
+    words: 'The wheels drive the engine while the throttle is shut, as when the machine slows down in gear.',
+  },
   'parts-per-million': {
     term: 'parts per million',
     unit: 'ppm',
@@ -170,6 +179,11 @@ export const glossary = {
     symbol: 'P',
     unit: 'mm',
     words: 'The distance from one crest of a thread to the next.',
+  },
+  'progression-holes': {
+    term: 'progression holes',
+    words:
+      'Small holes at the edge of the shut throttle. They feed the engine as it leaves the idle, before the main jet does.',
   },
   reference: {
     term: 'reference',

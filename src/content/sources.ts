@@ -266,9 +266,9 @@ export const sources = {
     seen: 'read',
   },
   'lock-nut-manual': {
-    citation:
-      'TM 10-4320-307-24, Department of the Army, technical manual, 2-54, rocker lever adjustment.',
-    taken: 'The adjusting screw is held and must not turn while its lock nut is tightened; then it is checked again.',
+    citation: 'TM 10-4320-307-24, Department of the Army, technical manual, 2-54, rocker lever adjustment.',
+    taken:
+      'The adjusting screw is held and must not turn while its lock nut is tightened; then it is checked again.',
     seen: 'copy',
   },
   'nist-handbook': {
@@ -432,6 +432,41 @@ export const sources = {
     taken: 'The rule of an inch of mercury less for every thousand feet of height.',
     seen: 'read',
   },
+  'army-vehicles': {
+    citation:
+      'Principles of Automotive Vehicles, TM 9-8000, Headquarters, Department of the Army, United States, 1985.',
+    taken:
+      'What a vacuum gauge finds (17-8); float, needle valve and vents of the bowl (4-14); the idle and low-speed system (4-16).',
+    seen: 'copy',
+  },
+  'army-vacuum-gauge': {
+    citation:
+      'TM 9-4910-677-14&P, Headquarters, Department of the Army, United States: the readings of a vacuum gauge (pages seen without the title).',
+    taken:
+      'A low but steady reading comes from what affects all cylinders alike: late ignition, late valves, loose tappets; leaks lower it by a little or by nearly all.',
+    seen: 'copy',
+  },
+  'army-tune-up': {
+    citation:
+      'Organizational maintenance manual of a fork-lift truck with a petrol engine, TM 10-3930-618-20, Department of the Army, United States.',
+    taken:
+      'Compression test and test with oil (2-12); what a needle that drops at regular or irregular intervals tells (2-13).',
+    seen: 'copy',
+  },
+  'army-aircraft': {
+    citation:
+      'General Aircraft Maintenance (General Maintenance and Practices), volume 1, TM 1-1500-204-23-1, Headquarters, Department of the Army, United States, 1992.',
+    taken:
+      'Compression test: fuel shut, ignition earthed, throttle fully open; the limit of 20 % below the average.',
+    seen: 'copy',
+  },
+  'army-valves': {
+    citation:
+      'TM 5-3820-245-14&P, Department of the Army, United States: exhaust valve clearance adjustment (page seen without the title).',
+    taken:
+      'Too little clearance: lost compression, misfiring, burnt seats. Too much: noise and wear. Set cold, because parts grow as they warm.',
+    seen: 'copy',
+  },
   'wmo-pressure': {
     citation: 'World Meteorological Organization, World Weather and Climate Extremes Archive.',
     taken: 'The highest sea-level pressure below 750 m: 1083.8 hPa.',
@@ -446,6 +481,18 @@ export const sources = {
     citation: 'Web Content Accessibility Guidelines (WCAG) 2.2, World Wide Web Consortium, 2023.',
     taken: 'Contrast of words (1.4.6), reflow (1.4.10) and size of what is touched (2.5.5).',
     seen: 'memory',
+  },
+  'degani-wiener': {
+    citation:
+      'A. Degani and E. L. Wiener, Cockpit checklists: concepts, design, and use, Human Factors 35, 1993, 28–43.',
+    taken: 'An answer names the wanted state, not “checked”; a long list is cut into blocks.',
+    seen: 'copy',
+  },
+  degani: {
+    citation:
+      'A. Degani, On the typography of flight-deck documentation, NASA Contractor Report 177605, 1992.',
+    taken: 'Letters without serifs, no look-alikes, lower case for longer text, no long italics.',
+    seen: 'copy',
   },
 } as const satisfies Record<string, Source>;
 

@@ -55,7 +55,8 @@ describe('names', () => {
         const isComponent =
           /\.(tsx|astro)$/.test(name) && path.startsWith('src/') && dirname(path) !== 'src/pages';
         if (isComponent) return !/^[A-Z][A-Za-z]*\.(tsx|astro)$/.test(name);
-        return !/^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z]+)+$/.test(name) && name !== '[slug].astro';
+        const isRoute = /^\[(?:slug|name)\](?:\.[a-z]+)+$/.test(name) && path.startsWith('src/pages/');
+        return !/^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z]+)+$/.test(name) && !isRoute;
       });
     expect(faults).toEqual([]);
   });

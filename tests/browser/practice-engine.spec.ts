@@ -187,5 +187,5 @@ test('the unit of the gauge is the reader’s, and kept', async ({ page }) => {
   await person.begin();
   await expect(page.locator('.practice .dial text').last()).toHaveText('kPa');
   await person.read(1);
-  await expect(page.locator('.said')).toHaveText(/^Read 1: \d+\.\d kPa at \d+ rpm\.$/);
+  await expect(page.locator('.said')).toHaveText(/^Read 1: \d+\.\d\skPa at \d+\srpm\.$/);
 });

@@ -72,7 +72,7 @@ export const paragraphsOf = (prose: string): string[] =>
     .filter((paragraph) => /\p{L}/u.test(paragraph));
 
 export const sentencesOf = (prose: string): string[] =>
-  paragraphsOf(prose).flatMap((paragraph) => paragraph.split(/(?<=[.?:])\s+(?=[\p{Lu}*“])/u));
+  paragraphsOf(prose).flatMap((paragraph) => paragraph.split(/(?<=[.?:][*_”)]*)\s+(?=[\p{Lu}*“])/u));
 
 export const wordsIn = (text: string): number =>
   text.split(' ').filter((word) => /[\p{L}\d]/u.test(word)).length;

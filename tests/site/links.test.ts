@@ -45,6 +45,24 @@ describe.each(builds)('links of $folder', (build) => {
     expect(checked).toBeGreaterThan(10 * pages.length);
   });
 
+  it('lead from the front page to every page that asks to be found', () => {
+    const linked = new Map(
+      pages.map((page) => [
+        page.address,
+        page.document
+          .querySelectorAll('a[href]')
+          .map((link) => new URL(attribute(link, 'href'), origin + build.base + page.address))
+          .filter((url) => url.origin === origin && url.pathname.startsWith(build.base))
+          .map((url) => decodeURIComponent(url.pathname.slice(build.base.length))),
+      ]),
+    );
+    const reached = new Set(['']);
+    for (const address of reached) for (const next of linked.get(address) ?? []) reached.add(next);
+    const wanted = pages.filter(({ document }) => document.querySelector('[data-pagefind-body]'));
+    expect(wanted.map(({ address }) => address).filter((address) => !reached.has(address))).toEqual([]);
+    expect(reached.size).toBeGreaterThan(20);
+  });
+
   it('load nothing from another origin; only a reader who follows a link leaves', () => {
     const faults = faultsOn(pages, ({ document }) =>
       document.querySelectorAll('[src], link[href], [srcset], form[action]').map((element) => {

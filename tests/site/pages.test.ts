@@ -38,6 +38,49 @@ describe.each(builds)('pages of $folder', (build) => {
     expect(new Set(descriptions).size).toBe(pages.length);
   });
 
+  it('no two pages have the same first heading', () => {
+    const headings = pages.map(({ document }) => document.querySelector('h1')?.textContent.trim() ?? '');
+    expect(headings.filter((heading, place) => headings.indexOf(heading) !== place)).toEqual([]);
+  });
+
+  it('each drawing says the same in words, or is left out for those who hear the page', () => {
+    let seen = 0;
+    expectNoFaults(({ document }) =>
+      document.querySelectorAll('svg, img, canvas').map((drawing) => {
+        seen += 1;
+        const named = attribute(drawing, 'aria-labelledby')
+          .split(/\s+/)
+          .map((id) => (id === '' ? null : document.querySelector(`[id="${id}"]`)))
+          .some((element) => (element?.textContent.trim() ?? '') !== '');
+        const words = [attribute(drawing, 'aria-label'), attribute(drawing, 'alt')].some(
+          (text) => text.trim().length > 2,
+        );
+        const isHidden = drawing.closest('[aria-hidden="true"]') !== null;
+        if (isHidden || named || words) return false;
+        return `${drawing.tagName} ${attribute(drawing, 'class')} has no text`;
+      }),
+    );
+    expect(seen).toBeGreaterThan(pages.length);
+  });
+
+  it('each figure has a caption', () => {
+    expectNoFaults(({ document }) =>
+      document
+        .querySelectorAll('figure')
+        .map(
+          (figure) => (figure.querySelector('figcaption')?.textContent.trim() ?? '') === '' && 'no caption',
+        ),
+    );
+  });
+
+  it('each table names its columns or its rows', () => {
+    expectNoFaults(({ document }) =>
+      document
+        .querySelectorAll('table')
+        .map((table) => table.querySelector('th') === null && 'a table without a heading'),
+    );
+  });
+
   it('each page marks where it stands, if the head names that place', () => {
     expectNoFaults(({ document, address }) => {
       const here = document

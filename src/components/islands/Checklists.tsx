@@ -27,15 +27,21 @@ export default function Checklists() {
   const title = useRef<HTMLHeadingElement>(null);
   const code = useMemo(() => (running ? codeOf(form) : null), [form, running]);
 
+  const seen = useRef(false);
   useEffect(() => {
     setSaid('');
+    if (!running) return;
+    const isFirst = !seen.current;
+    seen.current = true;
     if (!opened) return;
     const before = document.title;
     document.title = `Checklist: ${list.heading} · Evendraw`;
-    scrollTo(0, 0);
-    title.current?.focus({ preventScroll: true });
+    if (!isFirst) {
+      scrollTo(0, 0);
+      title.current?.focus({ preventScroll: true });
+    }
     return () => void (document.title = before);
-  }, [list.heading, list.id, opened]);
+  }, [list.heading, list.id, opened, running]);
 
   async function copyLink() {
     const link = checklistAddress(form);
@@ -46,6 +52,7 @@ export default function Checklists() {
     );
   }
 
+  const warnings = list.otherEdition === null ? notices : [...notices, list.otherEdition];
   const Title = opened ? 'h1' : 'h2';
   const level = opened ? 'h2' : 'h3';
   const isTools = list.list === 'tools';
@@ -53,9 +60,9 @@ export default function Checklists() {
   const [left, right] = list.columns;
   return (
     <>
-      {[...notices, ...(list.otherEdition === null ? [] : [list.otherEdition])].length > 0 && (
+      {warnings.length > 0 && (
         <div class="errors screen-only" role="alert">
-          {[...notices, ...(list.otherEdition === null ? [] : [list.otherEdition])].map((notice) => (
+          {warnings.map((notice) => (
             <p key={notice}>{notice}</p>
           ))}
         </div>

@@ -1,5 +1,4 @@
 import {
-  constantGroups,
   formatFixed,
   formatSignificant,
   gapOfTurns,
@@ -10,6 +9,7 @@ import {
   standardAtmospherePa,
   worthOfADifference,
 } from '../../calculators/index.ts';
+import { constantValue } from '../../components/constant-in-words.ts';
 import { valueOf } from '../value-of.ts';
 import type { DataTable } from './data-table.ts';
 
@@ -45,19 +45,13 @@ export const seeSawShares: DataTable = {
 };
 
 /** The effect of a whole turn that the advice begins with. */
-const usualEffectPa = (): number => {
-  const found = constantGroups
-    .flatMap(({ constants }) => constants)
-    .find(({ name }) => name === 'priors.effectPaPerTurn');
-  if (typeof found?.value !== 'number') throw new Error('the effect of a turn is not among the constants');
-  return found.value;
-};
+const usualEffectPa = constantValue('priors.effectPaPerTurn');
 
 /** Minutes of a clock face, 60 to a turn. */
 const slipMinutes = [0.5, 1, 2, 5, 10];
 
 export const slipOfANut: DataTable = {
-  caption: `What a slip of the screw does to the reading, where a whole turn does ${formatFixed(inUnit(usualEffectPa(), mmHg), 0)} mmHg.`,
+  caption: `What a slip of the screw does to the reading, where a whole turn does ${formatFixed(inUnit(usualEffectPa, mmHg), 0)} mmHg.`,
   columns: [
     { heading: 'slip', unit: 'min of a clock face' },
     { heading: 'slip', unit: 'turn' },
@@ -65,7 +59,7 @@ export const slipOfANut: DataTable = {
   ],
   rows: slipMinutes.map((minutes) => {
     const turns = minutes / 60;
-    const changePa = gapOfTurns(turns, usualEffectPa());
+    const changePa = gapOfTurns(turns, usualEffectPa);
     return {
       cells: [
         formatSignificant(minutes, 1),

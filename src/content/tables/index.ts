@@ -2,6 +2,7 @@ import { seeSawShares, slipOfANut, worthOfDifferences } from './bench-tables.ts'
 import { alarmPointsTable, carbonMonoxideLimitsTable } from './carbon-monoxide-tables.ts';
 import type { DataTable } from './data-table.ts';
 import { accuracyClassErrors, readingsForADifference, swingAfterDamping } from './gauge-tables.ts';
+import { airLeakAtSpeeds } from './leak-tables.ts';
 import { gaugeLiquidDensities } from './liquid-tables.ts';
 import { depressionLimit, usualReadings } from './pressure-tables.ts';
 import {
@@ -25,6 +26,7 @@ export const dataTables = {
   'accuracy-classes': accuracyClassErrors,
   'readings-for-a-difference': readingsForADifference,
   'swing-after-damping': swingAfterDamping,
+  'air-leak-at-speeds': airLeakAtSpeeds,
   'threads-iso-coarse': threadsIsoCoarse,
   'threads-iso-fine': threadsIsoFine,
   'threads-unc': threadsUnc,

@@ -6,7 +6,8 @@ import { siteAddress } from '../../../device/site-address.ts';
 const page = (): string => location.origin + siteAddress('/checklists/');
 
 /** The address that opens a list with a club’s words. */
-export const checklistAddress = (form: ChecklistForm): string => addressWith(page(), writeChecklistLink(form));
+export const checklistAddress = (form: ChecklistForm): string =>
+  addressWith(page(), writeChecklistLink(form));
 
 /** What the code of a list says; it carries the version of the paper that it is printed on. */
 export const codeOf = (form: ChecklistForm) => {

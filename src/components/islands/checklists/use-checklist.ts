@@ -60,7 +60,10 @@ export function useChecklist(): OpenedChecklist {
       const record = readFragment();
       if (isChecklistLink(record)) setState(read(record));
       // A place on the page, as of the link that skips to the text, leaves an opened list as it is.
-      else setState((now) => (location.hash.length > 1 ? { ...now, running: true } : { ...example, running: true }));
+      else
+        setState((now) =>
+          location.hash.length > 1 ? { ...now, running: true } : { ...example, running: true },
+        );
     };
     readAddress();
     addEventListener('hashchange', readAddress);

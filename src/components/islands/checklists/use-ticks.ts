@@ -45,8 +45,7 @@ export function useTicks(listId: string): Ticks {
 
   return {
     isTicked: (line) => kept.ticked.includes(line),
-    tick: (line, done) =>
-      keep(done ? [...kept.ticked, line] : kept.ticked.filter((other) => other !== line)),
+    tick: (line, done) => keep(done ? [...kept.ticked, line] : kept.ticked.filter((other) => other !== line)),
     clear: (lines) => keep(kept.ticked.filter((other) => !lines.includes(other))),
     startAfresh: () => keep([]),
     any: kept.ticked.length > 0,

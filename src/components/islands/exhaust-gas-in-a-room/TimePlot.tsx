@@ -7,10 +7,12 @@ interface Props {
   readonly label: string;
   /** Unit of the upright axis. */
   readonly unit: string;
+  /** Unit of the level axis; minutes, unless another is given. */
+  readonly across?: string;
 }
 
-/** Curves against time, and published levels as lines across. The first curve is drawn whole, the others dashed. */
-export default function TimePlot({ input, label, unit }: Props) {
+/** Curves against time, or against what `across` says, and levels as lines across. The first curve is drawn whole, the others dashed. */
+export default function TimePlot({ input, label, unit, across = 'minutes' }: Props) {
   const plot = timePlotOf(input);
   const bottom = plot.plotY + plot.plotHeight;
   const [x1, x2] = [`${plot.left}%`, `${plot.right}%`];
@@ -70,7 +72,7 @@ export default function TimePlot({ input, label, unit }: Props) {
         </text>
       ))}
       <text x={x2} y={bottom + 40} text-anchor="end">
-        minutes
+        {across}
       </text>
     </svg>
   );

@@ -70,6 +70,18 @@ export function EngineView({ described, first, figures, ways, onWays, onTruth, o
   );
   const control = usePlay(first, dial, figures, ways.inWords);
   const { run } = control;
+  // Not drawn anew with the figures: its needle is moved past the framework.
+  const gauge = useMemo(
+    () => (
+      <Dial
+        dial={dial}
+        depressionPa={first.state.needlePa}
+        needle={control.needle}
+        words="The gauge. Under Engine, the needle can be had in words."
+      />
+    ),
+    [dial],
+  );
   const [side, setSide] = useState<Side>('gauge');
   const [screw, setScrew] = useState<ChosenScrew>(1);
   const [roundFrom, setRoundFrom] = useState<number | null>(null);
@@ -122,12 +134,7 @@ export function EngineView({ described, first, figures, ways, onWays, onTruth, o
             </button>
           </p>
         ) : (
-          <Dial
-            dial={dial}
-            depressionPa={run.state.needlePa}
-            needle={control.needle}
-            words="The gauge. Under Engine, the needle can be had in words."
-          />
+          gauge
         )}
         <p class="tachometer">
           <output>{describeTachometer(run)}</output>

@@ -46,7 +46,7 @@ export function ReviewView({ described, run, figures, onBack, onAgain, onLeave }
       />
       <p class="aside">Solid: now. Hollow: as the engine stood at first. The truth has no uncertainty.</p>
       <div class="truth-tables">
-        <table class="table">
+        <table class="table loose">
           <caption>
             True openings against the mean of all, and depressions in {pressureUnit(figures.unit).symbol} at
             the speed of the exercise.

@@ -1,0 +1,61 @@
+// Holds the built pages to their budgets, as they are sent: brotli 11 for text. `npm run check:size`, on OUT_DIR (dist).
+import './check-node.mjs';
+import { readFileSync } from 'node:fs';
+import { brotliCompressSync, constants } from 'node:zlib';
+import { join } from 'node:path';
+import { listFiles } from './build/list-files.mjs';
+import { weighPage } from './build/weigh-page.mjs';
+
+const folder = process.env.OUT_DIR ?? 'dist';
+const kB = (bytes) => (bytes / 1000).toFixed(1);
+
+/** Budgets in bytes, by kind of page. `all` counts everything, `scripts` the JavaScript that the page asks for at once. */
+const budgets = {
+  prose: { all: 20_000 },
+  formulae: { all: 30_000, first: 20_000, nodes: 6000 },
+  calculator: { all: 35_000, scripts: 20_000 },
+  'bench session': { all: 60_000, scripts: 40_000 },
+  'practice engine': { all: 70_000, scripts: 50_000 },
+};
+/** The whole copy for use offline: as sent and as stored. */
+const offlineBudget = { sent: 1_600_000, stored: 15_000_000 };
+
+function kindOf({ path, formulae, islands }) {
+  if (path === 'bench-session/') return 'bench session';
+  if (path === 'practice-engine/') return 'practice engine';
+  if (islands > 0) return 'calculator';
+  return formulae > 0 ? 'formulae' : 'prose';
+}
+
+const pages = listFiles(folder)
+  .filter((file) => file.endsWith('.html'))
+  .map((file) => weighPage(folder, file));
+let faults = 0;
+for (const page of pages) {
+  const kind = kindOf(page);
+  const over = Object.entries(budgets[kind]).filter(([what, most]) => page[what] > most);
+  faults += over.length;
+  const words = over.map(([what, most]) => `${what} over ${what === 'nodes' ? most : `${kB(most)} kB`}`);
+  console.log(
+    `${over.length === 0 ? ' ' : '✗'} ${page.path.padEnd(36)} ${kind.padEnd(16)} ` +
+      `${kB(page.all).padStart(6)} kB in all, ${kB(page.scripts).padStart(5)} of scripts, ` +
+      `${kB(page.first).padStart(5)} first, ${String(page.nodes).padStart(5)} nodes ${words.join(', ')}`,
+  );
+}
+
+const worker = readFileSync(join(folder, 'sw.js'), 'utf8');
+const listed = listFiles(folder).filter((file) =>
+  worker.includes(`"${file.replace(/(^|\/)index\.html$/, '$1')}"`),
+);
+const sizes = listed.map((file) => readFileSync(join(folder, file)));
+const sent = sizes.reduce((sum, bytes, index) => {
+  const isPacked = /\.(png|ico|woff2|pagefind|pf_\w+)$/.test(listed[index]);
+  const options = { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } };
+  return sum + (isPacked ? bytes.length : brotliCompressSync(bytes, options).length);
+}, 0);
+const stored = sizes.reduce((sum, bytes) => sum + bytes.length, 0);
+if (sent > offlineBudget.sent) faults += 1;
+if (stored > offlineBudget.stored) faults += 1;
+console.log(`Offline copy: ${listed.length} files, ${kB(sent)} kB as sent, ${kB(stored)} kB as stored.`);
+console.log(faults === 0 ? 'Every budget is kept.' : `${faults} budgets are not kept.`);
+process.exitCode = faults === 0 && pages.length > 0 && listed.length > 0 ? 0 : 1;
