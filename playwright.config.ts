@@ -22,8 +22,8 @@ export default defineConfig({
     { name: 'desktop', use: { viewport: { width: 1280, height: 800 } } },
     {
       name: 'phone',
-      // These open windows of their own, of every size that they need.
-      testIgnore: /(offline|accessibility|layout|look|input)\.spec\.ts/,
+      // These open windows of their own, of every size that they need, or need none.
+      testIgnore: /(offline|accessibility|layout|look|input|print)\.spec\.ts/,
       use: {
         viewport: { width: 412, height: 839 },
         deviceScaleFactor: 2.625,

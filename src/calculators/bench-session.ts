@@ -99,9 +99,9 @@ export const expectedAfterTurn = (
 };
 
 const doubtOf = (account: Account, carburettor: number): Bench['doubtful'] => {
-  const readPa = account.setAsidePa[carburettor - 1];
-  const expectedPa = depressionsOf(account.engine, account.belief)[carburettor - 1];
-  return readPa == null || expectedPa === undefined ? null : { readPa, expectedPa };
+  const readPa = account.setAsidePa[carburettor - 1]!;
+  const expectedPa = depressionsOf(account.engine, account.belief)[carburettor - 1]!;
+  return { readPa, expectedPa };
 };
 
 /** A screw whose direction is not known is first turned a little. */

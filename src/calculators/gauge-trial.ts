@@ -61,7 +61,7 @@ export const computeGaugeTrial = (
   const seenPa = (Math.max(...swing.value) - Math.min(...swing.value)) / 2;
   const explained = seenPa ** 2 / 3 + resolutionPa ** 2 / 12;
   const [first, second, ...others] = repeats.value;
-  const scatter = sampleStandardDeviation([first ?? 0, second ?? 0, ...others]) ** 2;
+  const scatter = sampleStandardDeviation([first!, second!, ...others]) ** 2;
   const raised = scatter > explained;
   const flutterPa = raised ? Math.sqrt(3 * (scatter - resolutionPa ** 2 / 12)) : seenPa;
   const lockShiftTurns = locking
@@ -73,7 +73,7 @@ export const computeGaugeTrial = (
 const slip = (readings: readonly number[], chanceVariance: number, effectPaPerTurn: number): number => {
   const squares: number[] = [];
   for (let k = 0; k + 1 < readings.length; k += 2)
-    squares.push(((readings[k + 1] ?? 0) - (readings[k] ?? 0)) ** 2);
+    squares.push((readings[k + 1]! - readings[k]!) ** 2);
   const meanSquare = squares.reduce((sum, square) => sum + square, 0) / squares.length;
   return Math.sqrt(Math.max(0, meanSquare - chanceVariance)) / effectPaPerTurn;
 };
@@ -82,7 +82,7 @@ const slip = (readings: readonly number[], chanceVariance: number, effectPaPerTu
 const smallestStep = (readings: readonly number[]): number | null => {
   const sorted = [...readings].sort((a, b) => a - b);
   const steps = sorted.slice(1).flatMap((reading, k) => {
-    const step = reading - (sorted[k] ?? reading);
+    const step = reading - sorted[k]!;
     return step > tailPa ? [step] : [];
   });
   return steps.length === 0 ? null : Math.min(...steps);

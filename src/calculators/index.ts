@@ -8,15 +8,8 @@ export type { ProblemWords } from './describe-problem.ts';
 export { describeProblem, describeReadings } from './describe-problem.ts';
 
 // Quantities and exact definitions
-export type { AbsolutePressurePa, DepressionPa, PressureDifferencePa, Turns } from './quantities.ts';
-export {
-  absolutePressurePa,
-  absoluteUnder,
-  depressionOf,
-  depressionPa,
-  pressureDifferencePa,
-  turns,
-} from './quantities.ts';
+export type { AbsolutePressurePa, DepressionPa } from './quantities.ts';
+export { absolutePressurePa, absoluteUnder, depressionOf, depressionPa } from './quantities.ts';
 export * from './exact-definitions.ts';
 export { columnDensityKgPerM3, columnPressurePa } from './column-pressure.ts';
 

@@ -8,7 +8,7 @@ const tens = 'ten twenty thirty forty fifty sixty seventy eighty ninety'.split('
 export function numberInWords(value: number): string {
   if (!Number.isInteger(value) || Math.abs(value) >= 1e6) throw new RangeError(`no words for ${value}`);
   if (value < 0) return `minus ${numberInWords(-value)}`;
-  if (value < 20) return small[value] ?? '';
+  if (value < 20) return small[value]!;
   if (value < 100) {
     const rest = value % 10;
     return `${tens[Math.floor(value / 10) - 1]}${rest === 0 ? '' : `-${small[rest]}`}`;

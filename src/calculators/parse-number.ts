@@ -23,7 +23,7 @@ const mostDecimals = 15;
 
 const minus = '[-−–]';
 const space = '[\\s]'; // includes no-break, thin, narrow and figure spaces
-const sign = new RegExp(`^(?:\\+|${minus})?`, 'u');
+const sign = new RegExp(`^(?:\\+|${minus})`, 'u');
 const plainDigits = /^\d+$/u;
 const fractionForm = new RegExp(
   `^(?:(\\d+)(?:${space}+|-${space}*))?(\\d+)${space}*[/⁄∕]${space}*(\\d+)$`,
@@ -75,15 +75,14 @@ export function parseNumber(typed: string, field?: string): Result<ParsedNumber>
   const ungrouped = withoutGroups(mantissa);
   if (ungrouped === null || !decimalForm.test(ungrouped))
     return fail({ kind: 'not-a-number', ...place, typed });
-  const readings = readMarks(ungrouped, ungrouped !== mantissa);
-  const [first, second] = readings;
+  const [first, second] = readMarks(ungrouped, ungrouped !== mantissa);
   if (first === undefined) return fail({ kind: 'not-a-number', ...place, typed });
-  const values = readings.map(({ digits }) => factor * Number(`${digits}e${exponent}`));
+  const valueOf = ({ digits }: Reading): number => factor * Number(`${digits}e${exponent}`);
   if (second !== undefined)
-    return fail({ kind: 'ambiguous-number', ...place, typed, readings: [values[0] ?? 0, values[1] ?? 0] });
+    return fail({ kind: 'ambiguous-number', ...place, typed, readings: [valueOf(first), valueOf(second)] });
 
   const [whole = '', decimalDigits = ''] = first.digits.split('.');
-  return counted(values[0] ?? 0, !/[1-9]/u.test(first.digits), {
+  return counted(valueOf(first), !/[1-9]/u.test(first.digits), {
     decimals: Math.min(mostDecimals, Math.max(0, decimalDigits.length - exponent)),
     significantDigits: Math.max(1, `${whole}${decimalDigits}`.replace(/^0+/u, '').length),
     mark: first.mark,

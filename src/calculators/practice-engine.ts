@@ -55,4 +55,4 @@ export { passTime, perform, sessionEventsOf, startRun, workDone, writeReading } 
 export type { PracticeEntry, PracticeRun } from './practice/run.ts';
 export { firstState, rpmOf } from './practice/state.ts';
 export type { Controls, EngineState } from './practice/state.ts';
-export { trueDepressionsPa, trueSpreadPa } from './practice/steady.ts';
+export { holdingReach, leftAlone, trueDepressionsPa, trueSpreadPa } from './practice/steady.ts';

@@ -9,6 +9,9 @@ export type Limit = {
   readonly below?: number;
 };
 
+/** A limit that has only a largest value. */
+export type Most = { readonly max: number };
+
 /** Everything that can be wrong with what was given, as plain JSON. `field` is a dotted path such as `gauge.resolutionPa`. */
 export type Problem =
   | { readonly kind: 'empty'; readonly field?: string }
@@ -36,7 +39,7 @@ export type Problem =
       readonly typed: string;
       readonly limit: Limit;
     }
-  | { readonly kind: 'too-long'; readonly field?: string; readonly value: number; readonly limit: Limit }
+  | { readonly kind: 'too-long'; readonly field?: string; readonly value: number; readonly limit: Most }
   | { readonly kind: 'not-finite'; readonly field: string }
   | { readonly kind: 'out-of-range'; readonly field: string; readonly value: number; readonly limit: Limit }
   | { readonly kind: 'carburettor-count'; readonly value: number; readonly limit: Limit }
@@ -96,7 +99,7 @@ export type Problem =
       readonly typed: string;
       readonly known: readonly string[];
     }
-  | { readonly kind: 'newer-version'; readonly field: string; readonly value: number; readonly limit: Limit }
+  | { readonly kind: 'newer-version'; readonly field: string; readonly value: number; readonly limit: Most }
   | { readonly kind: 'no-screws' }
   | { readonly kind: 'no-readings'; readonly field?: string }
   /** Readings that never differ do not show the step of their scale. */
@@ -126,7 +129,7 @@ export type Problem =
   /** An equation whose steps became too many or too small, at a time in minutes. */
   | { readonly kind: 'no-solution'; readonly field?: string; readonly at: number; readonly steps: number }
   /** More carbon monoxide in a room than its mass balance is made for. */
-  | { readonly kind: 'too-much-gas'; readonly field?: string; readonly ppm: number; readonly limit: Limit }
+  | { readonly kind: 'too-much-gas'; readonly field?: string; readonly ppm: number; readonly limit: Most }
   /** A difference that the step of the scale hides from any number of readings. */
   | {
       readonly kind: 'below-the-step';
@@ -138,7 +141,7 @@ export type Problem =
       readonly kind: 'too-many-readings';
       readonly field: string;
       readonly value: number;
-      readonly limit: Limit;
+      readonly limit: Most;
     }
   /** What a correction for speed makes of a reading that was possible. */
   | {

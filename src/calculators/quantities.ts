@@ -13,17 +13,8 @@ export type AbsolutePressurePa = Branded<'absolute pressure'>;
 /** How far a pressure is below the ambient pressure, in pascals: what a vacuum gauge shows. */
 export type DepressionPa = Branded<'depression'>;
 
-/** One pressure less another, in pascals; no ambient pressure comes into it. */
-export type PressureDifferencePa = Branded<'pressure difference'>;
-
-/** Turns of a screw; positive opens. */
-export type Turns = Branded<'turns'>;
-
 export const absolutePressurePa = (pascals: number): AbsolutePressurePa => pascals as AbsolutePressurePa;
 export const depressionPa = (pascals: number): DepressionPa => pascals as DepressionPa;
-export const pressureDifferencePa = (pascals: number): PressureDifferencePa =>
-  pascals as PressureDifferencePa;
-export const turns = (count: number): Turns => count as Turns;
 
 /** Absolute pressure that remains under a depression. */
 export const absoluteUnder = (ambient: AbsolutePressurePa, depression: DepressionPa): AbsolutePressurePa =>

@@ -20,8 +20,8 @@ function upperQuantile(tail: number, centre: number, degreesOfFreedom: number): 
   const nearMiddle = centre < 0.25;
   let below = Math.log(centre / studentTDensity(0, degreesOfFreedom));
   let above = Infinity;
-  let logT = Math.max(below, Math.log(Math.abs(normalQuantile(tail)) || Number.MIN_VALUE));
-  for (let step = 0; step < 200; step += 1) {
+  let logT = Math.max(below, Math.log(Math.abs(normalQuantile(tail))));
+  for (let step = 0, settled = false; step < 200 && !settled; step += 1) {
     const t = Math.exp(logT);
     if (t === Infinity) return Infinity;
     const probability = nearMiddle ? studentTCentre(t, degreesOfFreedom) : studentTTail(t, degreesOfFreedom);
@@ -31,7 +31,7 @@ function upperQuantile(tail: number, centre: number, degreesOfFreedom: number): 
     else below = logT;
     let next = logT - error / ((t * studentTDensity(t, degreesOfFreedom)) / probability);
     if (!(next > below && next < above)) next = above === Infinity ? logT + 2 : (below + above) / 2;
-    if (Math.abs(next - logT) <= 2e-16 * Math.max(1, Math.abs(logT))) return Math.exp(next);
+    settled = Math.abs(next - logT) <= 2e-16 * Math.max(1, Math.abs(logT));
     logT = next;
   }
   return Math.exp(logT);

@@ -7,8 +7,8 @@ import { root } from './source-tree.ts';
 const slugOf = (component: string) =>
   component.replaceAll(/(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])/g, '-').toLowerCase();
 
-/** Islands that compute nothing, so have no calculator of their name. */
-const withoutCalculator = ['Search'];
+/** Islands that compute nothing, or show what that of another name computes (the checklists), so have none of their own. */
+const withoutCalculator = ['Search', 'ForClubs'];
 
 const islands = readdirSync(`${root}src/components/islands`)
   .filter((file) => file.endsWith('.tsx'))

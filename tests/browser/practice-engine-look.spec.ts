@@ -132,10 +132,14 @@ test('in words, by keyboard alone: lesson one to its end', async ({ page }) => {
     await tabTo(name);
     await page.keyboard.press('Enter');
   };
+  /** What is told of the needle when it has come to rest: new words, not those that stood there. */
   const settled = async (): Promise<string> => {
-    const said = page.locator('.said');
-    await expect(said).toContainText(/(swinging|still|moving).*\srpm\./, { timeout: 20_000 });
-    return (await said.textContent()) ?? '';
+    await page.locator('.said span').evaluate((old) => (old.id = 'old'));
+    const fresh = page
+      .locator('.said span:not(#old)')
+      .filter({ hasText: /(swinging|still|moving).*\srpm\./u });
+    await fresh.waitFor({ timeout: 20_000 });
+    return (await fresh.textContent()) ?? '';
   };
   await tabTo('The needle in words');
   await page.keyboard.press('Space');

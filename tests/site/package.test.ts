@@ -53,15 +53,17 @@ test('it needs no other package, and every module has its types', () => {
 test('a typed program without the browser’s types is checked against it', () => {
   const tsc = (name: string, text: string): string => {
     writeFileSync(inPlace(name), text);
-    const options = ['--strict', '--noEmit', '--module', 'nodenext', '--target', 'es2023', '--lib', 'es2023'];
+    const compilerOptions = {
+      strict: true,
+      noEmit: true,
+      module: 'nodenext',
+      target: 'es2023',
+      lib: ['es2023'],
+      types: [],
+    };
+    writeFileSync(inPlace('tsconfig.json'), JSON.stringify({ compilerOptions, files: [name] }));
     try {
-      return run(process.execPath, [
-        join(root, 'node_modules/typescript/bin/tsc'),
-        ...options,
-        '--types',
-        '',
-        name,
-      ]);
+      return run(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', place]);
     } catch (error) {
       return String((error as { stdout: string }).stdout);
     }

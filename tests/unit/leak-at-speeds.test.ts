@@ -4,7 +4,7 @@ import { inventEngine, leakAtSpeeds, leakExample } from '../../src/calculators/i
 const engine = inventEngine(leakExample.exercise);
 if (!engine.ok) throw new Error(engine.problem.kind);
 const apart = (leak: number) =>
-  leakAtSpeeds(engine.value, leak, leakExample.speedsRpm).map(({ soundPa, leakingPa }) => soundPa - leakingPa);
+  leakAtSpeeds(engine.value, leak, leakExample.speedsRpm).map(({ apartPa }) => apartPa);
 
 describe('leakAtSpeeds(engine, leak, speeds)', () => {
   it('leaves a set without a leak level at every speed', () => {

@@ -1,5 +1,6 @@
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
+import { drawnPartOf } from '../architecture/drawn-text.ts';
 import { sourceFiles, type SourceFile, walk } from '../architecture/source-tree.ts';
 import { handbookPages, listOf } from '../handbook/pages.ts';
 import { doubled, misspelt } from '../handbook/spelling.ts';
@@ -27,14 +28,6 @@ const isNotRead = (node: ts.Node): boolean => {
   }
   return false;
 };
-
-/** The part of an Astro file that is drawn, as the JSX that it nearly is. */
-const drawnPartOf = ({ path, text }: SourceFile): SourceFile => ({
-  path: path.replace(/astro$/u, 'tsx'),
-  text: `<>${text
-    .replace(/^---\n.*?^---$/msu, '')
-    .replace(/<(script|style)\b.*?<\/\1>|<!doctype html>|<!--.*?-->/gsu, '')}</>`,
-});
 
 /** Sentences that a file says: its texts of several words, and the texts between its tags. */
 function wordsOf(file: SourceFile): string {

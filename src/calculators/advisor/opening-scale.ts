@@ -53,13 +53,13 @@ const ratioFrom = (target: number): number => {
   let below = criticalRatio;
   let above = largestRatio;
   let ratio = 0.8;
-  for (let step = 0; step < 60; step++) {
+  for (let step = 0, moved = Infinity; step < 60 && moved >= 1e-15; step++) {
     const error = ratioOverFlow(ratio) - target;
     if (error > 0) above = ratio;
     else below = ratio;
     let next = ratio - error / ratioOverFlowSlope(ratio);
     if (!(next > below && next < above)) next = (below + above) / 2;
-    if (Math.abs(next - ratio) < 1e-15) return next;
+    moved = Math.abs(next - ratio);
     ratio = next;
   }
   return ratio;

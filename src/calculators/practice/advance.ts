@@ -103,7 +103,7 @@ function writeSlopes(
   let [airIn, airOut, pumpingW, displacementM3, takeOffPa] = [0, 0, 0, 0, ambientPa];
   for (const [i, cylinder] of cylinders.entries()) {
     const pa = runnerPa(cylinder, from[runners + i]!);
-    const inKgPerS = airInKgPerS(engine, cylinder, areas[i] ?? 0, pa);
+    const inKgPerS = airInKgPerS(engine, cylinder, areas[i]!, pa);
     const outKgPerS = airOutKgPerS(cylinder, pa, rpm);
     into[runners + i] = inKgPerS - outKgPerS;
     airIn += inKgPerS;
@@ -155,7 +155,7 @@ function vectorOf(state: EngineState): Float64Array {
 }
 
 function stateOf(vector: Float64Array, before: EngineState): EngineState {
-  const value = (place: Place): number => vector[at[place]] ?? 0;
+  const value = (place: Place): number => vector[at[place]]!;
   return {
     ...before,
     kineticJ: value('kineticJ'),

@@ -1,7 +1,7 @@
 import { conventionalMercuryDensity, standardAtmospherePa, standardGravity } from '../exact-definitions.ts';
 import { generations, hasFreeCommonMove, screwsOf } from '../linkage.ts';
 import type { Screw } from '../protocol.ts';
-import { fail, succeed } from '../result.ts';
+import { fail, succeed, valueOfChecked } from '../result.ts';
 import type { Result } from '../result.ts';
 import { dryAirGasConstant } from '../dry-air.ts';
 import { checkExercise } from './check-exercise.ts';
@@ -76,8 +76,7 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
   );
   const hasFixed = generation === 'fixed-reference' || generation === 'bypass-screws';
   const fixed = hasFixed ? 1 + index(carburettors) : null;
-  const screws = screwsOf(generation, carburettors, fixed === null ? {} : { fixed });
-  if (!screws.ok) return screws;
+  const screws = valueOfChecked(screwsOf(generation, carburettors, fixed === null ? {} : { fixed }));
 
   const ambientPa = exercise.grade < 3 ? standardAtmospherePa : standardAtmospherePa * uniform(0.96, 1.01);
   const targetRpm = 2000 + 50 * index(7);
@@ -107,16 +106,16 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
   const slopeM2PerPa =
     (areaOf(mean, levelPa - mmHg, targetRpm) - areaOf(mean, levelPa + mmHg, targetRpm)) / (2 * mmHg);
   const effectPa = 140 * mmHg * Math.exp(uniform(Math.log(0.6), Math.log(1.6)));
-  const areaPerTurnM2 = screws.value.map(() => effectPa * slopeM2PerPa * uniform(0.9, 1.1));
-  const unlevel = unevenTurns(screws.value, hasFreeCommonMove(generation), () => uniform(-1, 1));
+  const areaPerTurnM2 = screws.map(() => effectPa * slopeM2PerPa * uniform(0.9, 1.1));
+  const unlevel = unevenTurns(screws, hasFreeCommonMove(generation), () => uniform(-1, 1));
   const stick = fault === 'sticking-cable' ? 0.06 : grade.stick;
   const faulty = index(carburettors);
-  const faultyScrew = index(screws.value.length);
+  const faultyScrew = index(screws.length);
 
   const engineWith = (scale: number): PracticeEngine => {
     const off = shapes.map((_, i) =>
-      screws.value.reduce(
-        (sum, { moves }, j) => sum + (moves[i] ?? 0) * (areaPerTurnM2[j] ?? 0) * scale * (unlevel[j] ?? 0),
+      screws.reduce(
+        (sum, { moves }, j) => sum + moves[i]! * areaPerTurnM2[j]! * scale * unlevel[j]!,
         0,
       ),
     );
@@ -125,7 +124,7 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
     const cylinders = shapes.map((shape, i): PracticeCylinder => {
       const level = areaOf(shape, levelPa, targetRpm);
       const leakM2 = fault === 'air-leak' && i === faulty ? 0.6 * level : 0;
-      return { ...shape, leakM2, areaM2: level - workingReach * handM2 - (off[i] ?? 0) + common };
+      return { ...shape, leakM2, areaM2: level - workingReach * handM2 - off[i]! + common };
     });
     const needed = unlevel.map((turns) => scale * turns);
     return {
@@ -134,7 +133,7 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
       ambientPa,
       ambientK,
       cylinders,
-      screws: screws.value.map((screw, j) => practiceScrew(screw, j, needed[j] ?? 0)),
+      screws: screws.map((screw, j) => practiceScrew(screw, j, needed[j]!)),
       idleScrew: { areaPerTurnM2: 0.3 * effectPa * slopeM2PerPa, thread: { closing: 6, opening: 6 } },
       handM2,
       cableStick: stick,
@@ -152,13 +151,13 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
       fault,
     };
   };
-  const threadDraws = screws.value.map(() => uniform(1, 4));
+  const threadDraws = screws.map(() => uniform(1, 4));
   const tachometerError = grade.rpmError * (uniform(-1, 1) < 0 ? -1 : 1);
   const shortScrew =
-    grade.shortScrews > 0 && hasFreeCommonMove(generation) ? index(screws.value.length) : null;
+    grade.shortScrews > 0 && hasFreeCommonMove(generation) ? index(screws.length) : null;
 
   function practiceScrew({ moves }: Screw, j: number, neededTurns: number): PracticeScrew {
-    const each = threadDraws[j] ?? 3;
+    const each = threadDraws[j]!;
     const scarce =
       fault === 'end-of-thread' && j === faultyScrew
         ? 0.1
@@ -169,7 +168,7 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
     const thread =
       scarce === null ? room : neededTurns < 0 ? { ...room, closing: scarce } : { ...room, opening: scarce };
     const lockShiftTurns = fault === 'slipped-nut' && j === faultyScrew ? 0.2 : grade.lockShiftTurns;
-    return { moves, areaPerTurnM2: areaPerTurnM2[j] ?? 0, thread, lockShiftTurns };
+    return { moves, areaPerTurnM2: areaPerTurnM2[j]!, thread, lockShiftTurns };
   }
 
   return succeed(engineWith(scaleFor(grade.spreadMmHg * mmHg, engineWith)));
@@ -183,9 +182,9 @@ function unevenTurns(screws: readonly Screw[], free: boolean, draw: () => number
   const drawn = screws.map((_, j) => draw() + (j === 0 ? 0.2 : 0));
   const common = free ? drawn.reduce((sum, turns) => sum + turns, 0) / drawn.length : 0;
   const turns = drawn.map((each) => each - common);
-  const cylinders = screws[0]?.moves.length ?? 0;
+  const cylinders = screws[0]!.moves.length;
   const openings = Array.from({ length: cylinders }, (_, i) =>
-    screws.reduce((sum, { moves }, j) => sum + (moves[i] ?? 0) * (turns[j] ?? 0), 0),
+    screws.reduce((sum, { moves }, j) => sum + moves[i]! * turns[j]!, 0),
   );
   const apart = Math.max(...openings) - Math.min(...openings);
   return turns.map((each) => each / Math.max(apart, 1e-3));

@@ -11,6 +11,7 @@ export type LeakAtSpeed = {
   readonly leakingPa: number;
   /** The same for all the others. */
   readonly soundPa: number;
+  readonly apartPa: number;
 };
 
 /** A leak behind one throttle of an invented engine, at idle, where it is balanced, and above; figures from memory. */
@@ -39,6 +40,6 @@ export function leakAtSpeeds(
   const { controls } = firstState(level, 0);
   return speedsRpm.map((rpm) => {
     const [leakingPa = NaN, soundPa = NaN] = trueDepressionsPa(level, controls, rpm);
-    return { rpm, leakingPa, soundPa };
+    return { rpm, leakingPa, soundPa, apartPa: soundPa - leakingPa };
   });
 }

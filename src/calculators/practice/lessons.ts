@@ -44,7 +44,7 @@ const atSpeed = (run: PracticeRun, { look }: Reading): boolean =>
   Math.abs(look.rpm - run.engine.tachometer.errorRpm - run.engine.targetRpm) <= closeRpm;
 
 const truthWhen = (run: PracticeRun, { cylinder, screwTurns }: Reading): number =>
-  trueDepressionsPa(run.engine, { ...run.state.controls, screwTurns })[cylinder - 1] ?? NaN;
+  trueDepressionsPa(run.engine, { ...run.state.controls, screwTurns })[cylinder - 1]!;
 
 /** Readings after the last time that a screw was moved or a nut tightened. */
 function readSinceLastTurn(run: PracticeRun): readonly Reading[] {
@@ -168,8 +168,4 @@ export const lessons: readonly Lesson[] = [
   },
 ];
 
-export const lessonOf = (id: LessonId): Lesson => {
-  const lesson = lessons.find((each) => each.id === id);
-  if (lesson === undefined) throw new Error(`no lesson ${id}`);
-  return lesson;
-};
+export const lessonOf = (id: LessonId): Lesson => lessons[lessonIds.indexOf(id)]!;

@@ -32,11 +32,6 @@ export function drawsFrom(seed: number, stream: number) {
     state = next;
     return low + (high - low) * value;
   };
-  const normal = (standardDeviation: number): number => {
-    const [value, next] = nextNormal(state);
-    state = next;
-    return standardDeviation * value;
-  };
   const index = (count: number): number => Math.min(count - 1, Math.floor(uniform(0, count)));
-  return { uniform, normal, index };
+  return { uniform, index };
 }

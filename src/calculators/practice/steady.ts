@@ -1,10 +1,13 @@
 import { isentropicFlowFunction } from '../compressible-flow.ts';
 import { dryAirGasConstant } from '../dry-air.ts';
 import { airInKgPerS, airOutKgPerS, openM2 } from './breathing.ts';
-import { intakeK, petrolHeatJPerKg, warmK } from './constants.ts';
+import { intakeK, petrolHeatJPerKg, stallRpm, warmK } from './constants.ts';
 import type { PracticeCylinder, PracticeEngine } from './engine.ts';
 import { frictionPa } from './friction.ts';
 import type { Controls } from './state.ts';
+
+/** No search for a speed goes further; from memory. */
+const fastestRpm = 8000;
 
 /** Mean absolute pressure in the intake of a cylinder that is fed through an open area at a speed, Pa. */
 export function steadyPa(
@@ -29,12 +32,17 @@ function balanceW(engine: PracticeEngine, controls: Controls, lift: number, rpm:
     steadyPa(engine, cylinder, openM2(engine, i, lift, controls), rpm),
   );
   const watts = engine.cylinders.reduce((sum, cylinder, i) => {
-    const pa = pressuresPa[i] ?? 0;
+    const pa = pressuresPa[i]!;
     const fuelW = (airOutKgPerS(cylinder, pa, rpm) / engine.airToFuel) * petrolHeatJPerKg;
     const braking = engine.ambientPa - pa + frictionPa(rpm, metalK, engine.frictionFactor);
     return sum + engine.indicatedEfficiency * fuelW - (braking * cylinder.displacementM3 * rpm) / 120;
   }, 0);
   return { watts, pressuresPa };
+}
+
+/** The reach of the hand that holds a speed: there the warm engine neither gains nor loses. */
+export function holdingReach(engine: PracticeEngine, controls: Controls, rpm = engine.targetRpm): number {
+  return rootOf(-1, 1, (reach) => balanceW(engine, controls, reach, rpm, warmK).watts);
 }
 
 /**
@@ -46,14 +54,27 @@ export function trueDepressionsPa(
   controls: Controls,
   rpm = engine.targetRpm,
 ): readonly number[] {
-  let [low, high] = [-1, 1];
+  return depressionsPa(engine, controls, holdingReach(engine, controls, rpm), rpm);
+}
+
+/** Where the warm engine comes to rest when the hand stays at a reach: its speed, and every depression there. */
+export function leftAlone(engine: PracticeEngine, controls: Controls, reach: number) {
+  const rpm = rootOf(fastestRpm, stallRpm, (speed) => balanceW(engine, controls, reach, speed, warmK).watts);
+  return { rpm, depressionsPa: depressionsPa(engine, controls, reach, rpm) };
+}
+
+const depressionsPa = (engine: PracticeEngine, controls: Controls, reach: number, rpm: number) =>
+  balanceW(engine, controls, reach, rpm, warmK).pressuresPa.map((pa) => engine.ambientPa - pa);
+
+/** By halving, from where a function is below 0 to where it is not. */
+function rootOf(below: number, above: number, of: (at: number) => number): number {
+  let [low, high] = [below, above];
   for (let halving = 0; halving < 45; halving += 1) {
     const middle = (low + high) / 2;
-    if (balanceW(engine, controls, middle, rpm, warmK).watts < 0) low = middle;
+    if (of(middle) < 0) low = middle;
     else high = middle;
   }
-  const { pressuresPa } = balanceW(engine, controls, (low + high) / 2, rpm, warmK);
-  return pressuresPa.map((pa) => engine.ambientPa - pa);
+  return (low + high) / 2;
 }
 
 /** Highest less lowest. */

@@ -25,8 +25,8 @@ export const airLeakAtSpeeds: DataTable = {
     valueOf(inventEngine(leakExample.exercise)),
     leakExample.leakOfIdleOpening,
     leakExample.speedsRpm,
-  ).map(({ rpm, leakingPa, soundPa }) => ({
-    cells: [formatFixed(rpm, 0), shown(leakingPa), shown(soundPa), shown(soundPa - leakingPa)],
+  ).map(({ rpm, leakingPa, soundPa, apartPa }) => ({
+    cells: [formatFixed(rpm, 0), shown(leakingPa), shown(soundPa), shown(apartPa)],
     sources: ['simulation'],
   })),
 };

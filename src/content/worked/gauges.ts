@@ -1,5 +1,6 @@
 import {
   answerGaugeComparison,
+  formatTrimmed,
   gaugeComparisonFields,
   initialForm,
   type GaugeForm,
@@ -23,9 +24,10 @@ export const gauges = {
   b1: withUnit(b1),
   b2: withUnit(b2),
   a2: withUnit(a2),
+  drift: withUnit(formatTrimmed(Number(a2) - Number(a1), 1)),
   offset: figure('offset-2'),
   accuracyClass: form.class2,
   permitted: figure('class-2'),
-  read: withUnit('248'),
+  read: withUnit(/2: ([\d.]+)/u.exec(form.engine)?.[1] ?? ''),
   corrected: figure('corrected-2'),
 } as const;
