@@ -16,6 +16,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/{unit,property,architecture}/**/*.test.{ts,tsx}'],
+          // Minutes of engine time and thousands of drawn inputs, on a machine that may be busy.
+          testTimeout: 60_000,
         },
       },
       {

@@ -55,6 +55,10 @@ export const tolerances = {
     absolute: 1e-9,
     reason: 'Tails of 1e-11 are left out, eight of them at most on either side; the rule itself is finer.',
   },
+  smallTurn: {
+    relative: 0.02,
+    reason: 'The tangent of the opening scale against its curve, over 3 mmHg at 300 mmHg.',
+  },
   pressureSums: {
     absolute: 1e-6,
     unit: 'Pa',
@@ -73,6 +77,10 @@ export const tolerances = {
     absolute: 1e-6,
     unit: 'm',
     reason: 'A logarithm of the pressure and back: 1e-16 of a scale height of 8 km, and the layers below.',
+  },
+  sumKept: {
+    relative: 1e-14,
+    reason: 'Sums of a few depressions, each rounded to 1.1e-16 of itself, found by steps that end there.',
   },
   openingScale: {
     relative: 1e-9,

@@ -10,7 +10,7 @@ const always = [
   line('clear', 'Sleeves, hair', 'clear of fan, chain, belt'),
   line('stand', 'Stand, neutral', 'level, wheel off the ground'),
   line('faults', 'Valves, spark, compression', 'in order'),
-  line('hoses', 'Hoses, clips, caps', 'tight, no cracks, off the pipes'),
+  line('hoses', 'Hoses, clips, caps', 'tight, no cracks, off pipes'),
   line('fan', 'Cooling fan', 'in place'),
 ];
 

@@ -14,6 +14,9 @@ export const notesLimit = 240;
 /** Lines of a club’s notes. */
 export const noteLinesLimit = 6;
 
+/** Longest name of a version on paper, in characters. */
+export const printedLimit = 5;
+
 /** A list as it is asked for. The example is the commonest kind; heading and notes are a club’s own. */
 export const checklistFields = {
   list: { kind: 'choice', initially: 'work', choices: checklistKinds },
@@ -22,7 +25,7 @@ export const checklistFields = {
   heading: { kind: 'text', initially: '', longest: headingLimit },
   notes: { kind: 'text', initially: '', longest: notesLimit },
   /** Version of the paper whose code was read. */
-  printed: { kind: 'text', initially: '', longest: 5 },
+  printed: { kind: 'text', initially: '', longest: printedLimit },
 } as const satisfies FormFields<string>;
 
 export type ChecklistField = keyof typeof checklistFields;

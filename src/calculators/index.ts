@@ -236,7 +236,7 @@ export {
 export { glycolPercents, glycolSolutionDensity } from './glycol-solution-density.ts';
 export type { Liquid, LiquidDensity, LiquidHazard } from './liquid.ts';
 export { findLiquid, liquidOf, liquids } from './liquids.ts';
-export { liquidDensity } from './liquid-density.ts';
+export { handbookCelsius, liquidDensity } from './liquid-density.ts';
 export type { Manometer } from './manometer.ts';
 export { columnHeightM, manometerPressurePa, manometerReadingM, uprightPerReading } from './manometer.ts';
 export { mercuryColumnReduced } from './mercury-column-reduced.ts';
@@ -523,3 +523,65 @@ export type {
   TruthRow,
 } from './practice-engine-review-words.ts';
 export { describeReplay, describeReplayStep, describeReview } from './practice-engine-review-words.ts';
+
+// Explorables of the handbook
+export { certain } from './explorables/certain.ts';
+export type { DrawnReadings } from './explorables/drawn-readings.ts';
+export type { Curves } from './explorables/curves.ts';
+export type { OneScrewLinkage, OneTurn } from './explorables/turn-one-screw.ts';
+export {
+  oneScrewLinkages,
+  oneScrewMinutesLimits,
+  oneScrewScene,
+  oneTurnExample,
+  turnOneScrew,
+} from './explorables/turn-one-screw.ts';
+export { commonHoursLimits, mostThreadLevel, threadAtLevel } from './explorables/most-thread-level.ts';
+export {
+  flutterFinding,
+  spreadMmHgLimits,
+  swingMmHgLimits,
+  toldSwingExample,
+  verdictUnderSwing,
+} from './explorables/flutter-and-verdict.ts';
+export {
+  altitudeFinding,
+  heightMExample,
+  heightMLimits,
+  readingAtHeight,
+} from './explorables/altitude-and-reading.ts';
+export type { AbsoluteAndDepressionShown } from './explorables/absolute-and-depression.ts';
+export {
+  absoluteAndDepression,
+  airAndIntakeExample,
+  ambientHPaLimits,
+  depressionFinding,
+  intakeHPaLimits,
+} from './explorables/absolute-and-depression.ts';
+export {
+  airChangesLimits,
+  carbonMonoxidePercentLimits,
+  roomAndExhaust,
+  roomCaution,
+  roomEngineExample,
+  roomExample,
+  roomFinding,
+  roomM3Limits,
+  roomNotKnown,
+} from './explorables/room-and-exhaust.ts';
+export type { ReferenceChosen } from './explorables/mean-or-two-closest.ts';
+export {
+  fourthMmHgExample,
+  fourthMmHgLimits,
+  meanOrTwoClosest,
+  referenceFinding,
+  references,
+} from './explorables/mean-or-two-closest.ts';
+export type { EffectMmHg, LearnedEffect } from './explorables/learned-effect.ts';
+export {
+  effectMmHgExample,
+  effectsMmHg,
+  learnedEffect,
+  learnedFinding,
+  learnedTurnsLimits,
+} from './explorables/learned-effect.ts';

@@ -1,3 +1,5 @@
+import { questionScores, rankAddresses, type AskedPage } from './search-questions.ts';
+import { searchWords } from './search-words.ts';
 import { siteAddress } from './site-address.ts';
 
 /** A piece of a page's text; `found` where it is what was searched for. */
@@ -14,8 +16,15 @@ export interface FoundPage {
 
 /** The part of the search program that is used here; it is written by the build, beside the pages. */
 interface Pagefind {
-  options(options: { noWorker: boolean }): Promise<void>;
-  debouncedSearch(query: string): Promise<{ results: { data(): Promise<PagefindPage> }[] } | null>;
+  /** `termSimilarity`: how much a word like the one typed counts less; its usual 9 takes “carbon” for “carb”. */
+  options(options: { noWorker: boolean; ranking: { termSimilarity: number } }): Promise<void>;
+  debouncedSearch(query: string): Promise<{ results: PagefindResult[] } | null>;
+  search(query: string): Promise<{ results: PagefindResult[] }>;
+}
+interface PagefindResult {
+  id: string;
+  score: number;
+  data(): Promise<PagefindPage>;
 }
 interface PagefindPage {
   url: string;
@@ -23,21 +32,30 @@ interface PagefindPage {
   meta: { title?: string };
 }
 
+interface Searchable {
+  pagefind: Pagefind;
+  asked: AskedPage[];
+}
+
 /** More pages than anyone reads; a longer list says that the words were too common. */
 const mostPages = 20;
 
-let loading: Promise<Pagefind> | undefined;
+let loading: Promise<Searchable> | undefined;
 
-async function loadOnce(): Promise<Pagefind> {
+async function loadOnce(): Promise<Searchable> {
   const address = siteAddress('/pagefind/pagefind.js');
-  const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
+  const [pagefind, answer] = await Promise.all([
+    import(/* @vite-ignore */ address) as Promise<Pagefind>,
+    fetch(siteAddress('/questions.json')),
+  ]);
+  if (!answer.ok) throw new Error(`questions.json: ${answer.status}`);
   // The index is small enough to be searched at once. In Chromium a page's own worker can also keep a new version of
   // the site waiting for minutes after the reader has asked for it.
-  await pagefind.options({ noWorker: true });
-  return pagefind;
+  await pagefind.options({ noWorker: true, ranking: { termSimilarity: 30 } });
+  return { pagefind, asked: (await answer.json()) as AskedPage[] };
 }
 
-function load(): Promise<Pagefind> {
+function load(): Promise<Searchable> {
   loading ??= loadOnce().catch((error: unknown) => {
     loading = undefined; // so that the next key tries again
     throw error;
@@ -45,17 +63,34 @@ function load(): Promise<Pagefind> {
   return loading;
 }
 
-/** The pages with these words, best first; `null` when a later call has taken over. Rejects without the index. */
+/** The pages with these words or with a question like these, best first; `null` when a later call has taken over. Rejects without the index. */
 export async function findPages(query: string): Promise<FoundPage[] | null> {
-  const answer = await (await load()).debouncedSearch(query);
-  if (answer === null) return null;
-  const pages = await Promise.all(answer.results.slice(0, mostPages).map((result) => result.data()));
-  return pages.map((page) => ({
-    address: page.url,
-    title: page.meta.title ?? page.url,
-    excerpt: splitExcerpt(page.excerpt),
-  }));
+  const { pagefind, asked } = await load();
+  const words = searchWords(query);
+  const together = await pagefind.debouncedSearch(words.join(' '));
+  if (together === null) return null;
+  const each = words.length > 1 ? await Promise.all(words.map((word) => pagefind.search(word))) : [];
+  const searches = await Promise.all([together, ...each].map(({ results }) => pagesOf(results)));
+  return rankAddresses(searches, questionScores(query, asked))
+    .slice(0, mostPages)
+    .flatMap((address) => {
+      // What all the words together found has the fullest excerpt; a page that only asks is shown by its description.
+      const page = searches.flat().find((one) => one.address === address)?.page;
+      if (page) return [{ address, title: page.meta.title ?? address, excerpt: splitExcerpt(page.excerpt) }];
+      const asking = asked.find((one) => one.address === address);
+      return asking
+        ? [{ address, title: asking.title, excerpt: [{ text: asking.description, found: false }] }]
+        : [];
+    });
 }
+
+const pagesOf = (results: readonly PagefindResult[]) =>
+  Promise.all(
+    results.slice(0, mostPages).map(async ({ score, data }) => {
+      const page = await data();
+      return { address: page.url, score, page };
+    }),
+  );
 
 const entities: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'", '#x27': "'" };
 

@@ -18,7 +18,9 @@ const airLeaks: LineFigure = {
     { d: 'M18 70H150M18 140H150' },
     { d: 'M30 56V70M30 154V140M18 56H134V70M18 154H134V140', detail: true },
     { d: 'M109 101 86 73M113 97 90 69M117 113 140 141M121 109 144 137' },
-    { d: 'M134 64H196C204 64 204 66 212 66H262V76M134 64V70M134 146H196C204 146 204 144 212 144H262V134M134 146V140' },
+    {
+      d: 'M134 64H196C204 64 204 66 212 66H262V76M134 64V70M134 146H196C204 146 204 144 212 144H262V134M134 146V140',
+    },
     { d: 'M150 70H262M150 140H262', detail: true },
     { d: `${box(152, 58, 164, 152)}${box(238, 60, 250, 150)}` },
     { d: 'M262 50V76M262 134V160M270 50V76M270 134V160M270 50H262M270 160H262' },
@@ -40,7 +42,12 @@ const airLeaks: LineFigure = {
     { letter: 'B', x: 221, y: 22, words: 'rubber: cracked, hardened or not home; clip loose' },
     { letter: 'C', x: 148, y: 40, words: 'take-off: cap missing or split, screw without its washer' },
     { letter: 'D', x: 274, y: 12, words: 'joint to the head: gasket, O-ring or a warped flange' },
-    { letter: 'E', x: 234, y: 216, words: 'hose to a fuel tap, a boost tank or a control: split, or its diaphragm torn' },
+    {
+      letter: 'E',
+      x: 234,
+      y: 216,
+      words: 'hose to a fuel tap, a boost tank or a control: split, or its diaphragm torn',
+    },
     { letter: 'F', x: 62, y: 106, words: 'throttle: only air that passes here obeys the screws' },
   ],
   labels: [],
@@ -66,7 +73,11 @@ const floatBowl: LineFigure = {
     { d: 'M62 132H118M186 132H196M220 132H292M306 132H338' },
     { d: 'M62 120H110M222 120H290M308 120H338M62 146H116M222 146H290M308 146H338', dash: true },
     { d: 'M322 84V44H336V84', detail: true },
-    { d: 'M94 92 70 48M152 140 152 206M338 132H354M208 190V208M299 160V208M336 54H352', thin: true, detail: true },
+    {
+      d: 'M94 92 70 48M152 140 152 206M338 132H354M208 190V208M299 160V208M336 54H352',
+      thin: true,
+      detail: true,
+    },
   ],
   circles: [{ cx: 112, cy: 104, r: 3, filled: true }],
   callouts: [
@@ -134,7 +145,11 @@ const slideAndNeedle: LineFigure = {
     { d: 'M170 124H190M170 130H190', detail: true },
     { d: 'M139 196 130 199 97 239M139 196 138 206 107 247' },
     { d: 'M92 235 112 251 106 259 86 243Z', detail: true },
-    { d: 'M187 26H256M210 90H256M222 160H256M172 127 112 166M192 240H256M92 252 78 258M132 100H108', thin: true, detail: true },
+    {
+      d: 'M187 26H256M210 90H256M222 160H256M172 127 112 166M192 240H256M92 252 78 258M132 100H108',
+      thin: true,
+      detail: true,
+    },
   ],
   circles: [{ cx: 180, cy: 112, r: 4, filled: true, detail: true }],
   callouts: [
@@ -149,4 +164,7 @@ const slideAndNeedle: LineFigure = {
   labels: [],
 };
 
-export const carburettorFigures = { airLeaks, floatBowl, pilotCircuit, slideAndNeedle } satisfies Record<string, LineFigure>;
+export const carburettorFigures = { airLeaks, floatBowl, pilotCircuit, slideAndNeedle } satisfies Record<
+  string,
+  LineFigure
+>;

@@ -16,7 +16,12 @@ export type CoursePlot = {
   readonly lines: readonly {
     readonly number: number;
     readonly labelY: number;
-    readonly parts: readonly { readonly x1: number; readonly x2: number; readonly y1: number; readonly y2: number }[];
+    readonly parts: readonly {
+      readonly x1: number;
+      readonly x2: number;
+      readonly y1: number;
+      readonly y2: number;
+    }[];
   }[];
   readonly marks: readonly { readonly carburettor: number; readonly x: number; readonly y: number }[];
   readonly ticksX: readonly { readonly x: number; readonly label: string }[];
@@ -39,7 +44,8 @@ export function coursePlotOf(moves: readonly PlottedMove[]): CoursePlot {
   const range = Math.max(...all) - Math.min(...all) || 1;
   const low = Math.min(...all) - margin * range;
   const high = Math.max(...all) + margin * range;
-  const placeX = (move: number): number => round(firstX + ((lastX - firstX) * move) / Math.max(1, moves.length - 1));
+  const placeX = (move: number): number =>
+    round(firstX + ((lastX - firstX) * move) / Math.max(1, moves.length - 1));
   const placeY = (level: number): number => round(topY + (plotHeight * (high - level)) / (high - low));
   const axisY = topY + plotHeight;
   return {

@@ -14,12 +14,16 @@ const valveSeat = (x: number): FigurePath[] => [
 
 /** The valve itself: its head at `faceY`, the end of its stem at `topY`, and the retainer of the spring. */
 const valve = (x: number, faceY: number, topY: number): FigurePath[] => [
-  { d: `M${x - 33} ${faceY + 5}H${x + 33}L${x + 34} ${faceY}L${x + 26} ${faceY - 12}H${x + 5}V${topY}H${x - 5}V${faceY - 12}H${x - 26}L${x - 34} ${faceY}Z` },
+  {
+    d: `M${x - 33} ${faceY + 5}H${x + 33}L${x + 34} ${faceY}L${x + 26} ${faceY - 12}H${x + 5}V${topY}H${x - 5}V${faceY - 12}H${x - 26}L${x - 34} ${faceY}Z`,
+  },
   { d: box(x - 18, 84, x + 18, 92) },
 ];
 
 /** A cam with its nose away from the valve, so that its round back faces the stem. */
-const cam = (x: number): FigurePath => ({ d: `M${x - 26} 42A26 26 0 1 0 ${x + 26} 42L${x + 9} 10A10 10 0 0 0 ${x - 9} 10Z` });
+const cam = (x: number): FigurePath => ({
+  d: `M${x - 26} 42A26 26 0 1 0 ${x + 26} 42L${x + 9} 10A10 10 0 0 0 ${x - 9} 10Z`,
+});
 
 const valveClearance: LineFigure = {
   viewBox: '0 0 420 216',
@@ -71,7 +75,11 @@ const sparkPath: LineFigure = {
     { d: 'M334 122V128M340 122V136H331' },
     { d: 'M276 106H328M340 106H396M276 106V182M396 106V182' },
     { d: 'M276 156H396' },
-    { d: 'M46 62 60 44M103 112V132M200 100V120M270 40 262 26M348 48H364M342 132H366', thin: true, detail: true },
+    {
+      d: 'M46 62 60 44M103 112V132M200 100V120M270 40 262 26M348 48H364M342 132H366',
+      thin: true,
+      detail: true,
+    },
   ],
   circles: [
     { cx: 46, cy: 98, r: 36 },
@@ -90,12 +98,20 @@ const sparkPath: LineFigure = {
 
 /* --- Compression ----------------------------------------------------------------------------------------- */
 
-const smallValve = (x: number): FigurePath => ({ d: `M${x - 20} 82H${x + 20}L${x + 14} 74H${x + 3}V46H${x - 3}V74H${x - 14}Z` });
+const smallValve = (x: number): FigurePath => ({
+  d: `M${x - 20} 82H${x + 20}L${x + 14} 74H${x + 3}V46H${x - 3}V74H${x - 14}Z`,
+});
 
 const escape = (x: number, y: number, dx: number, dy: number): string => {
   const [endX, endY] = [x + dx, y + dy];
-  const across = dx === 0 ? `M${endX - 5} ${endY - Math.sign(dy) * 7}L${endX} ${endY}L${endX + 5} ${endY - Math.sign(dy) * 7}` : '';
-  const along = dx === 0 ? '' : `M${endX - Math.sign(dx) * 7} ${endY - 5}L${endX} ${endY}L${endX - Math.sign(dx) * 7} ${endY + 5}`;
+  const across =
+    dx === 0
+      ? `M${endX - 5} ${endY - Math.sign(dy) * 7}L${endX} ${endY}L${endX + 5} ${endY - Math.sign(dy) * 7}`
+      : '';
+  const along =
+    dx === 0
+      ? ''
+      : `M${endX - Math.sign(dx) * 7} ${endY - 5}L${endX} ${endY}L${endX - Math.sign(dx) * 7} ${endY + 5}`;
   return `${line(x, y, endX, endY)}${across}${along}`;
 };
 
@@ -133,4 +149,7 @@ const compressionTest: LineFigure = {
   labels: [],
 };
 
-export const engineFigures = { valveClearance, sparkPath, compressionTest } satisfies Record<string, LineFigure>;
+export const engineFigures = { valveClearance, sparkPath, compressionTest } satisfies Record<
+  string,
+  LineFigure
+>;

@@ -38,18 +38,30 @@ export function powerStrokesFigure({ order, before, after }: PowerStrokes): Line
       ...[upperY, lowerY].flatMap((y) => [
         { d: line(left, y, left + width, y) },
         { d: line(left, y - fullHeight, left + width, y - fullHeight), dash: true as const },
-        ...order.map((_, k) => ({ d: line(left + k * each, y, left + k * each, y + 6), thin: true as const })),
+        ...order.map((_, k) => ({
+          d: line(left + k * each, y, left + k * each, y + 6),
+          thin: true as const,
+        })),
       ]),
       { d: curve(before, upperY) },
       { d: curve(after, lowerY) },
     ],
     circles: [],
     callouts: [
-      { letter: 'A', x: 8, y: upperY - fullHeight / 2, words: 'as found: what each cylinder adds, by the air that it draws' },
+      {
+        letter: 'A',
+        x: 8,
+        y: upperY - fullHeight / 2,
+        words: 'as found: what each cylinder adds, by the air that it draws',
+      },
       { letter: 'B', x: 8, y: lowerY - fullHeight / 2, words: 'once the set is level' },
     ],
     labels: [upperY, lowerY].flatMap((y) =>
-      order.map((cylinder, k) => ({ text: String(cylinder), x: round(left + (k + 0.5) * each - 4), y: y + 20 })),
+      order.map((cylinder, k) => ({
+        text: String(cylinder),
+        x: round(left + (k + 0.5) * each - 4),
+        y: y + 20,
+      })),
     ),
   };
 }

@@ -36,7 +36,7 @@ export function pressureScaleOf(ambient: number, intake: number): PressureScale 
     y: firstRule + row * ruleHeight,
     x1: place(0),
     x2: place(ambient),
-    ticks: ticksIn(low, low + ambient, 5).map((shown) => ({
+    ticks: ticksIn(low, low + ambient, 8).map((shown) => ({
       x: place(absoluteOf(shown)),
       label: formatExact(shown),
     })),

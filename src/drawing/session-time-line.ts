@@ -71,7 +71,9 @@ const hot = 14;
 export function warmthByMinute(): readonly number[] {
   const warmth = [0];
   for (let minute = 0; minute < endMinute; minute++) {
-    const runs = runningStretches.some(({ fromMinute, toMinute }) => minute >= fromMinute && minute < toMinute);
+    const runs = runningStretches.some(
+      ({ fromMinute, toMinute }) => minute >= fromMinute && minute < toMinute,
+    );
     const before = warmth[minute]!;
     warmth.push(
       runs ? 1 - (1 - before) * Math.exp(-1 / warmingMinutes) : before * Math.exp(-1 / coolingMinutes),
@@ -94,7 +96,10 @@ export const sessionTimeLine: LineFigure = {
   paths: [
     {
       d: warmthByMinute()
-        .map((warmth, minute) => `${minute === 0 ? 'M' : 'L'}${xOf(minute)} ${round(cold - warmth * (cold - hot))}`)
+        .map(
+          (warmth, minute) =>
+            `${minute === 0 ? 'M' : 'L'}${xOf(minute)} ${round(cold - warmth * (cold - hot))}`,
+        )
         .join(''),
     },
     ...sessionParts.map(({ fromMinute, toMinute }) => ({ d: box(xOf(fromMinute), 74, xOf(toMinute), 98) })),
@@ -104,7 +109,9 @@ export const sessionTimeLine: LineFigure = {
     ]),
     { d: line(left, 134, right, 134) },
     {
-      d: Array.from({ length: endMinute / 10 + 1 }, (_, k) => line(xOf(10 * k), 134, xOf(10 * k), 140)).join(''),
+      d: Array.from({ length: endMinute / 10 + 1 }, (_, k) => line(xOf(10 * k), 134, xOf(10 * k), 140)).join(
+        '',
+      ),
     },
   ],
   circles: [],
@@ -118,7 +125,11 @@ export const sessionTimeLine: LineFigure = {
     { letter: 'G', x: xOf(18), y: 54, words: 'how warm the engine is (the shape alone, no scale)' },
     { letter: 'H', x: xOf(24), y: 120, words: 'hatched: the engine runs; between, it rests and cools' },
   ],
-  labels: [0, 30, 60, 90].map((minute) => ({ text: String(minute), x: xOf(minute) - (minute === 0 ? 4 : 8), y: 156 })),
+  labels: [0, 30, 60, 90].map((minute) => ({
+    text: String(minute),
+    x: xOf(minute) - (minute === 0 ? 4 : 8),
+    y: 156,
+  })),
 };
 
 function round(value: number): number {

@@ -21,6 +21,10 @@ export type StripInput = {
   readonly unit: string;
   readonly decimals: number;
   readonly mark: 'point' | 'comma';
+  /** Ends of a scale that keeps still; around what is shown if left out. */
+  readonly scalePa?: readonly [low: number, high: number];
+  /** Middle of the tolerance; the reference or the middle reading if left out. */
+  readonly middlePa?: number;
 };
 
 /** Places in per cent of the width (`…X`) and pixels (`…Y`); type keeps its size on every screen. */
@@ -60,7 +64,7 @@ export const stripOf = (input: StripInput): Strip => {
   const unit = pressureUnit(input.unit);
   const inGauge = (pascals: number): string =>
     formatFixed(inUnit(pascals, unit), input.decimals, { mark: input.mark });
-  const middle = bandMiddle(input);
+  const middle = input.middlePa ?? bandMiddle(input);
   const shown = marks.flatMap((mark) => [
     mark.depressionPa - mark.halfWidthPa,
     mark.depressionPa + mark.halfWidthPa,
@@ -69,8 +73,8 @@ export const stripOf = (input: StripInput): Strip => {
   ]);
   const low = Math.min(middle - tolerancePa, ...shown);
   const high = Math.max(middle + tolerancePa, ...shown);
-  const width = (high - low) * (1 + 2 * padding);
-  const start = low - (high - low) * padding;
+  const start = input.scalePa?.[0] ?? low - (high - low) * padding;
+  const width = (input.scalePa?.[1] ?? high + (high - low) * padding) - start;
   const place = (pascals: number): number => round(left + ((pascals - start) / width) * (right - left));
   const axisY = firstRow + marks.length * rowHeight - rowHeight / 2 + 2;
 

@@ -25,8 +25,8 @@ const mayImport: Record<Layer, { layers: Layer[]; packages: RegExp }> = {
     layers: ['components', 'islands', 'content', 'drawing', 'device', 'calculators'],
     packages: /^(astro(:|$)|katex$)/,
   },
-  // The words of the handbook set components among them; the facts import nothing but facts.
-  content: { layers: ['components', 'content', 'calculators'], packages: /^astro(:|\/|$)/ },
+  // The words of the handbook set components and explorables among them; the facts import nothing but facts.
+  content: { layers: ['components', 'islands', 'content', 'calculators'], packages: /^astro(:|\/|$)/ },
   islands: { layers: ['islands', 'calculators', 'drawing', 'device'], packages: /^preact(\/hooks)?$/ },
   drawing: { layers: ['drawing', 'calculators'], packages: /^$/ },
   device: { layers: ['device', 'calculators'], packages: /^(idb|uqr|valibot)$/ },

@@ -21,5 +21,11 @@ export const notListed = {
     'halvedQuarters', 'longestList', 'longestNumber', 'longestQuote', 'meaningfulDigits', 'mostDecimals', 'mostReadings', 'parts', 'readingDigits',
     'sixtieth', 'smallestTurn',
   ],
+  'an invented example of the handbook': [
+    'airAndIntakeExample', 'dialExample', 'drawnMinutes', 'effectMmHgExample', 'effectsMmHg', 'firstThreeMmHg', 'fourthMmHgExample',
+    'gaugeMmHg', 'heightMExample', 'highestDrawnPpm', 'hoursPerTurn', 'lowDayHPa', 'muchAirChanges', 'oneScrewExercises',
+    'oneTurnExample', 'roomEngineExample', 'roomExample', 'seaReadingMmHg', 'sharesOfSpread', 'startMmHg', 'threadsExample',
+    'toldSwingExample',
+  ],
   'a count': ['adjusterNumbers', 'bracketLength', 'usualGroups'],
 } as const satisfies Record<string, readonly string[]>; // prettier-ignore

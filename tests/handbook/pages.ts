@@ -22,6 +22,10 @@ export const handbookPages: readonly HandbookPage[] = readdirSync(folder)
 /** Keys with their text; a list over several lines is put on one, a quoted text is taken out of its quotes. */
 function frontMatter(head: string): Map<string, string> {
   const lines = head
+    .replace(/:\n((?: +- .*(?:\n|$))+)/gu, (_, items: string) => {
+      const list = items.split('\n').map((item) => item.replace(/^ +- /u, '').trim());
+      return `: [${list.filter(Boolean).map(quoted).join(', ')}]\n`;
+    })
     .replace(/:\s*\[[^\]]*\]/gu, (list) =>
       list.replace(/\s+/gu, ' ').replace('[ ', '[').replace(/,? \]/u, ']'),
     )
@@ -37,6 +41,10 @@ function frontMatter(head: string): Map<string, string> {
       return [line.slice(0, colon), /^(['"]).*\1$/u.test(value) ? value.slice(1, -1) : value];
     }),
   );
+}
+
+function quoted(item: string): string {
+  return /^'.*'$/u.test(item) ? item : `'${item}'`;
 }
 
 /** The items of a list of the front matter. */

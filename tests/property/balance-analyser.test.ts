@@ -15,6 +15,7 @@ import type {
   BalanceReadings,
   FormField,
 } from '../../src/calculators/index.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 const near = tolerances.pressureSums.absolute;
@@ -78,7 +79,7 @@ const closestIsAlone = ({ carburettors }: BalanceAnalysis) => {
   return next - closest > near;
 };
 
-const runs = { numRuns: 40 };
+const runs = tries(40);
 
 test('the chance lies within 0…1, rises with the tolerance, and gives the verdict', () => {
   fc.assert(
@@ -246,7 +247,7 @@ test('whatever is typed is answered or refused in words, and never throws', () =
           expect(fields).toContain(field);
         }
     }),
-    { numRuns: 300 },
+    tries(300),
   );
 });
 
@@ -273,6 +274,6 @@ test('the same readings in another unit have the same verdict, directions and ch
       expect(other.answer.screws.map(({ text }) => text)).toEqual(one.answer.screws.map(({ text }) => text));
       expect(other.answer.sentence.split(' ').at(-1)).toBe(one.answer.sentence.split(' ').at(-1));
     }),
-    { numRuns: 60 },
+    tries(60),
   );
 });

@@ -4,6 +4,7 @@ import { exampleSessions } from '../../src/calculators/example-sessions.ts';
 import { benchDefaults, computeBench, generations, nextStep } from '../../src/calculators/index.ts';
 import type { BenchSetUp, OpeningDirection, SessionEvent } from '../../src/calculators/index.ts';
 import { mmHg } from '../engine/invented.ts';
+import { tries } from '../property-runs.ts';
 
 const directions: readonly OpeningDirection[] = ['clockwise', 'anticlockwise', 'unknown'];
 
@@ -69,7 +70,7 @@ test('a set is signed off only after every carburettor was read in the round, wi
       // While a round is under way or complete, done is never the last word.
       if (round && round.kind !== 'broken') expect(step.kind).not.toBe('done');
     }),
-    { numRuns: 250 },
+    tries(250),
   );
 });
 
@@ -92,6 +93,6 @@ test('but for the round and the first small turn, the step is that of nextStep',
       expect(Math.sign(step.turns)).toBe(Math.sign(plain.turns));
       expect(Math.abs(step.turns)).toBeLessThanOrEqual(Math.abs(plain.turns));
     }),
-    { numRuns: 150 },
+    tries(150),
   );
 });

@@ -4,11 +4,13 @@ import {
   answersOf,
   defaultAnswers,
   generations,
+  nextStep,
   parseSetUp,
   pressureUnits,
   screwsOf,
 } from '../../src/calculators/index.ts';
 import type { BenchSetUp, Generation, SetUpAnswers } from '../../src/calculators/index.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 /** A number that is 0 or can be typed: not below a billionth. */
@@ -72,8 +74,9 @@ test('parseSetUp(answersOf(set-up)) is the set-up, in every unit', () => {
       const parsed = parseSetUp(answersOf(generation, unit.id, setUp));
       if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
       expectSame(parsed.value, { generation, unit: unit.id, setUp });
+      expect(nextStep(parsed.value.setUp, []).ok).toBe(true);
     }),
-    { numRuns: 200 },
+    tries(200),
   );
 });
 
@@ -107,12 +110,13 @@ test('whatever is typed, parseSetUp gives a set-up or problems with their fields
       if (parsed.ok) {
         expect(JSON.parse(JSON.stringify(parsed.value))).toEqual(parsed.value);
         expect(parsed.value.setUp.opens).toHaveLength(parsed.value.setUp.screws.length);
+        expect(nextStep(parsed.value.setUp, []).ok).toBe(true);
         return;
       }
       expect(parsed.problems.length).toBeGreaterThan(0);
       for (const { field } of parsed.problems)
         expect(field.startsWith('thread.') || field in defaultAnswers('mmHg')).toBe(true);
     }),
-    { numRuns: 400 },
+    tries(400),
   );
 });

@@ -21,6 +21,7 @@ import {
 } from '../../src/calculators/index.ts';
 import type { FlutterQuestion } from '../../src/calculators/index.ts';
 import { seededNormal, seededRandom } from '../seeded-random.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 const size = (min: number, max: number) =>
@@ -96,7 +97,7 @@ test('the number of readings is the first that resolves, counted one by one with
       while (count < 10_000 && half(count) > difference) count += 1;
       expect(found).toEqual(count < 10_000 ? { ok: true, value: count } : found);
     }),
-    { numRuns: 60 },
+    tries(60),
   );
 });
 
@@ -113,7 +114,7 @@ test('more readings resolve less, and a larger difference never needs more of th
       expect(needed).toEqual({ ok: true, value: count });
       expect(easier.ok && easier.value).toBeLessThanOrEqual(count);
     }),
-    { numRuns: 200 },
+    tries(200),
   );
 });
 
@@ -185,6 +186,6 @@ test('any text in any field is answered in words or with a sentence', () => {
       if (answer.ok) expect(answer.answer.move).not.toMatch(/NaN|undefined/u);
       else for (const { sentence } of answer.problems) expect(sentence).toMatch(/\.$/u);
     }),
-    { numRuns: 500 },
+    tries(500),
   );
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { describeTurns, formatChance, formatFixed, formatSignificant } from '../../src/calculators/index.ts';
+import { tries } from '../property-runs.ts';
 
 /** Not so small or large that a power of ten is written. */
 const plain = fc.double({ min: -1e9, max: 1e9, noNaN: true });
@@ -61,7 +62,7 @@ describe('formatChance(chance): laws', () => {
         if (Math.abs(chance - 0.005) > 1e-15) expect(text === '0').toBe(chance < 0.005);
         if (Math.abs(chance - 0.995) > 1e-14) expect(text === '100').toBe(chance >= 0.995);
       }),
-      { numRuns: 2000 },
+      tries(2000),
     );
   });
 });

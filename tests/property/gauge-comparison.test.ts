@@ -11,6 +11,7 @@ import {
   pressureUnits,
 } from '../../src/calculators/index.ts';
 import type { GaugeComparison, GaugeQuestion, GaugeReadings } from '../../src/calculators/index.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 const depression = fc.double({ min: 5000, max: 60_000, noNaN: true });
@@ -211,6 +212,6 @@ test('any text in any field is answered in words or with a sentence', () => {
         else for (const { sentence } of answer.problems) expect(sentence).toMatch(/\.$/u);
       },
     ),
-    { numRuns: 500 },
+    tries(500),
   );
 });

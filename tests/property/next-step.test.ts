@@ -16,6 +16,7 @@ import {
 import type { NextStep, Screw, SessionEvent, SetUp } from '../../src/calculators/index.ts';
 import { mmHg } from '../engine/invented.ts';
 import { stepOf } from '../engine/session.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 const ambientPa = 101_325;
@@ -161,7 +162,7 @@ describe('nextStep(setUp, events) on any legal events', () => {
         if (step.kind === 'done')
           expect(estimate.chanceWithin).toBeGreaterThanOrEqual(setUp.confidence ?? 0.95);
       }),
-      { numRuns: 150 },
+      tries(150),
     );
   });
 
@@ -179,7 +180,7 @@ describe('nextStep(setUp, events) on any legal events', () => {
         expect(step.turns).toBeLessThanOrEqual(left.opening);
         expect(step.turns).toBeGreaterThanOrEqual(-left.closing);
       }),
-      { numRuns: 150 },
+      tries(150),
     );
   });
 
@@ -202,7 +203,7 @@ describe('nextStep(setUp, events) on any legal events', () => {
           );
         }
       }),
-      { numRuns: 60 },
+      tries(60),
     );
   });
 
@@ -242,7 +243,7 @@ describe('nextStep(setUp, events) is a function of its events alone', () => {
         expect(stepOf(copy.setUp, copy.events)).toEqual(first);
         expect(JSON.stringify({ setUp, events })).toBe(before);
       }),
-      { numRuns: 60 },
+      tries(60),
     );
   });
 
@@ -259,7 +260,7 @@ describe('nextStep(setUp, events) is a function of its events alone', () => {
         }
         expect(stepOf(setUp, log)).toEqual(never);
       }),
-      { numRuns: 60 },
+      tries(60),
     );
   });
 });
@@ -323,7 +324,7 @@ describe('nextStep(setUp, events), every carburettor with its own screw', () => 
           expect(there.step).toEqual({ ...here.step, carburettor: order[here.step.carburettor - 1] });
         }
       }),
-      { numRuns: 120 },
+      tries(120),
     );
     expect(compared).toBeGreaterThan(60);
   });
@@ -373,6 +374,6 @@ test('nextStep does not depend on the unit in which the readings were typed', ()
         }
       },
     ),
-    { numRuns: 80 },
+    tries(80),
   );
 });

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatExact, formatFixed, parseNumber } from '../../src/calculators/index.ts';
+import { anyCharacter } from '../any-character.ts';
+import { tries } from '../property-runs.ts';
 
 /**
  * A second parser that shares nothing with the first: it walks character by character, from the grammar in words,
@@ -80,8 +82,8 @@ const numberLike = fc
   .filter((text) => text === text.trim() && !/[-−]\s|\s$|^[-−]\s/u.test(text) && !/\d\s*-\s+|\s-/u.test(text))
   .filter((text) => !/\s\/|\/\s|\s\s/u.test(text));
 
-/** Inputs for the slow parser; `PARSER_RUNS=1000000` asks for more. */
-const runs = Number(process.env['PARSER_RUNS'] ?? 100_000);
+/** Inputs for the slow parser. */
+const slowTries = tries(100_000);
 
 describe('parseNumber(typed): laws', () => {
   it('agrees with a slow parser that shares nothing with it', () => {
@@ -102,22 +104,22 @@ describe('parseNumber(typed): laws', () => {
           expect(Math.abs(fast.value.value - slow)).toBeLessThanOrEqual(1e-12 * Math.abs(slow));
         }
       }),
-      { numRuns: runs },
+      slowTries,
     );
-    expect(understood / runs).toBeGreaterThan(0.1);
-    expect(ambiguous / runs).toBeGreaterThan(0.003);
+    expect(understood / slowTries.numRuns).toBeGreaterThan(0.1);
+    expect(ambiguous / slowTries.numRuns).toBeGreaterThan(0.003);
   }, 600_000);
 
   it('never throws and never gives NaN or an infinity, whatever is typed', () => {
     const signs = fc.constantFrom(..."0123456789.,-−+/eE½ \u202f'xN".split(''));
-    const anything = fc.oneof(fc.string({ unit: 'binary' }), fc.string({ unit: signs, maxLength: 12 }));
+    const anything = fc.oneof(fc.string({ unit: anyCharacter }), fc.string({ unit: signs, maxLength: 12 }));
     fc.assert(
       fc.property(anything, (text) => {
         const parsed = parseNumber(text);
         if (parsed.ok) expect(Number.isFinite(parsed.value.value)).toBe(true);
         else expect(typeof parsed.problem.kind).toBe('string');
       }),
-      { numRuns: 2000 },
+      tries(2000),
     );
   });
 

@@ -17,6 +17,7 @@ import {
 import type { EngineState, Exercise, PracticeAction, PracticeEngine } from '../../src/calculators/index.ts';
 import { practiceFaults } from '../../src/calculators/practice/engine.ts';
 import { mmHg } from '../engine/invented.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 const exercises: fc.Arbitrary<Exercise> = fc
@@ -64,7 +65,7 @@ describe('every exercise', () => {
         const spread = trueSpreadPa(engine, firstState(engine, 0).controls) / mmHg;
         expect(Math.abs(spread / wanted[exercise.grade] - 1)).toBeLessThan(0.02);
       }),
-      { numRuns: 60 },
+      tries(60),
     );
   }, 60_000);
 
@@ -80,7 +81,7 @@ describe('every exercise', () => {
         expect(after[own]!).toBeLessThan(before[own]!);
         for (const [i, pa] of after.entries()) if (i !== own) expect(pa).toBeGreaterThan(before[i]!);
       }),
-      { numRuns: 40 },
+      tries(40),
     );
   }, 60_000);
 });
@@ -115,7 +116,7 @@ describe('whatever the hands do', () => {
           ledger.starterJ + ledger.indicatedJ - ledger.pumpingJ - ledger.frictionJ - state.kineticJ;
         expect(Math.abs(lost)).toBeLessThanOrEqual(tolerances.ledger.relative * ledger.starterJ);
       }),
-      { numRuns: 60 },
+      tries(60),
     );
   }, 120_000);
 });

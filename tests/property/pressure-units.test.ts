@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { convertPressure, pressureUnits } from '../../src/calculators/index.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 describe('convertPressure(value, from, to): laws', () => {
@@ -16,7 +17,7 @@ describe('convertPressure(value, from, to): laws', () => {
               tolerances.unitRoundTrip.relative * Math.abs(value) + 1e-300,
             );
           }),
-          { numRuns: 20 },
+          tries(20),
         );
       }
     expect(pairs).toBe(pressureUnits.length ** 2);

@@ -10,6 +10,7 @@ import {
   writeSessionLink,
 } from '../../src/calculators/index.ts';
 import type { SetUpAnswers, TypedReading } from '../../src/calculators/index.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 /** Numbers as people type them. */
@@ -103,7 +104,7 @@ test('a link that was written reproduces the set-up and the readings, through an
         Object.keys(writeSessionLink(answers, readings)),
       );
     }),
-    { numRuns: 300 },
+    tries(300),
   );
 });
 
@@ -153,6 +154,6 @@ test('whatever stands in an address, the link is read or refused, and never thro
       if (parsed.ok) parseReadings(readings, parsed.value.unit, parsed.value.setUp);
       writeSessionLink(answers, readings);
     }),
-    { numRuns: 400 },
+    tries(400),
   );
 });

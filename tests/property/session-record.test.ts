@@ -4,12 +4,14 @@ import { generations, pressureUnits, screwsOf } from '../../src/calculators/inde
 import type { BenchSetUp } from '../../src/calculators/index.ts';
 import { isRecord, readRecord, writeRecord, type SessionRecord } from '../../src/device/session-record.ts';
 import { stepOf } from '../engine/session.ts';
+import { anyCharacter } from '../any-character.ts';
+import { tries } from '../property-runs.ts';
 
 /** JSON knows no minus zero. */
 const between = (min: number, max: number) =>
   fc.double({ min, max, noNaN: true }).map((value) => (value === 0 ? 0 : value));
 const turnsLeft = fc.record({ closing: between(0, 5), opening: between(0, 5) });
-const anyText = (maxLength: number) => fc.string({ unit: 'binary', maxLength });
+const anyText = (maxLength: number) => fc.string({ unit: anyCharacter, maxLength });
 
 const record: fc.Arbitrary<SessionRecord> = fc
   .tuple(fc.constantFrom(...generations), fc.constantFrom(2, 3, 4, 6))
@@ -96,7 +98,7 @@ test('readRecord(writeRecord(record)) is the record, with the same next step', (
       expect(read.record).toEqual(given);
       expect(stepOf(read.record.setUp, read.record.events)).toEqual(stepOf(given.setUp, given.events));
     }),
-    { numRuns: 100 },
+    tries(100),
   );
 });
 
@@ -116,7 +118,7 @@ test('one character changed in a file gives the same record or a fault, never an
         else expect(read.fault.kind).toMatch(/^(?:not-json|not-a-session|newer|field|checksum)$/u);
       },
     ),
-    { numRuns: 400 },
+    tries(400),
   );
 });
 
@@ -126,6 +128,6 @@ test('any text at all is refused in words, never with an exception', () => {
       const read = readRecord(text);
       expect(read.ok ? 'ok' : read.fault.kind).toMatch(/^(?:not-json|not-a-session)$/u);
     }),
-    { numRuns: 300 },
+    tries(300),
   );
 });

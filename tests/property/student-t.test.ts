@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { studentTQuantile } from '../../src/calculators/student-t-quantile.ts';
 import { studentTCdf, studentTCentre, studentTTail } from '../../src/calculators/student-t.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 /** From 0.5 to 1e9, evenly in size, and the normal limit. */
@@ -18,7 +19,7 @@ test('the cdf of the quantile is the probability', () => {
       const back = studentTCdf(studentTQuantile(p, df), df);
       expect(Math.abs(back - p)).toBeLessThanOrEqual(relative * Math.max(p, 1 - p));
     }),
-    { numRuns: 1000 },
+    tries(1000),
   );
 });
 
@@ -47,7 +48,7 @@ test('the cdf lies within 0…1, rises with t, and its two sides add up to 1', (
       expect(Math.abs(studentTCdf(t, df) + studentTTail(t, df) - 1)).toBeLessThanOrEqual(relative);
       expect(Math.abs(studentTCentre(t, df) - (studentTCdf(t, df) - 0.5))).toBeLessThanOrEqual(relative);
     }),
-    { numRuns: 1000 },
+    tries(1000),
   );
 });
 

@@ -17,6 +17,7 @@ import type {
   ThreadTravelBudgetField,
 } from '../../src/calculators/index.ts';
 import { seededRandom } from '../seeded-random.ts';
+import { tries } from '../property-runs.ts';
 import { tolerances } from '../tolerances.ts';
 
 const near = tolerances.turns.absolute;
@@ -48,7 +49,7 @@ const leastLeft = (adjusters: readonly AdjusterBudget[], shift = 0) =>
   );
 
 /** Random common moves that the computed one must beat in every case. */
-const shifts = Number(process.env['SHIFTS'] ?? 10_000);
+const shifts = tries(10_000).numRuns;
 
 test(`no other of ${shifts} common moves leaves more on the worst side`, () => {
   fc.assert(
@@ -62,7 +63,7 @@ test(`no other of ${shifts} common moves leaves more on the worst side`, () => {
         others.reduce((most, shift) => Math.max(most, leastLeft(adjusters, shift)), -Infinity),
       ).toBeLessThanOrEqual(commonMove.leastLeftTurns + near);
     }),
-    { numRuns: 20 },
+    tries(20),
   );
 });
 
@@ -213,7 +214,7 @@ test('whatever stands in the form, there is an answer, or a sentence for a field
         }
       }
     }),
-    { numRuns: 2000 },
+    tries(2000),
   );
 });
 
@@ -231,6 +232,6 @@ test('a link gives the same form again', () => {
       expect(link.value.form).toEqual(short);
       expect(link.value.unknownKeys).toEqual([]);
     }),
-    { numRuns: 500 },
+    tries(500),
   );
 });

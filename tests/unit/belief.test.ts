@@ -65,6 +65,27 @@ describe('afterTurn(engine, belief, screw, turns)', () => {
     expect(Math.abs(after[1]! / mmHg - 299.3)).toBeLessThan(0.001);
   });
 
+  test('keeps the sum of the depressions to the last digits, also where a double steps by more than 1e-9 Pa', () => {
+    const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+    for (const ambientPa of [1e5, 1e7, 1e9, 1e12])
+      for (const shares of [
+        [0.3, 0.4],
+        [0.5, 0.5],
+        [0.2, 0.6],
+      ])
+        for (const share of [0.001, 0.01, -0.01, 0.05, -0.1, 0.1]) {
+          const large = engineOf({ ...setUp, ambientPa });
+          const mean = [...shares.map((each) => each * ambientPa), ...start.mean.slice(2)];
+          // So many turns that the opening changes by this share of itself.
+          const turns = (share * large.scale.opening(mean[0]!)) / priors.effectPaPerTurn;
+          const after = depressionsOf(large, afterTurn(large, { ...start, mean }, 0, turns));
+          expect(Math.abs(sum(after) / sum(mean.slice(0, 2)) - 1)).toBeLessThanOrEqual(
+            tolerances.sumKept.relative,
+          );
+          expect(Math.sign(after[0]! - mean[0]!)).toBe(-Math.sign(share));
+        }
+  });
+
   test('adds what locking may shift, the common drift, and 7 % of the change', () => {
     const known = {
       ...start,

@@ -129,7 +129,15 @@ describe('parseSpeed(typed)', () => {
     ['0', 'out-of-range'],
     ['99', 'out-of-range'],
     ['20001', 'out-of-range'],
+    ['rpm', 'empty'],
   ])('%s: %s', (typed, kind) => {
-    expect(kindOf(parseSpeed(typed))).toBe(kind);
+    const result = parseSpeed(typed);
+    expect(kindOf(result)).toBe(kind);
+    expect(result).toMatchObject({ problem: { field: 'rpm' } });
+  });
+
+  test('a problem quotes all that was typed, and names the limit', () => {
+    expect(parseSpeed('fast rpm')).toMatchObject({ problem: { typed: 'fast rpm' } });
+    expect(parseSpeed('99 rpm')).toMatchObject({ problem: { value: 99, limit: { min: 100, max: 20_000 } } });
   });
 });

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import {
   answersOf,
+  carburettorNumbers,
   defaultAnswers,
   describeProblem,
   generations,
   parseSetUp,
   pressureUnits,
   screwsOfAnswers,
+  typedIn,
 } from '../../src/calculators/index.ts';
 import type { BenchSetUp, FieldProblem, SetUpAnswers } from '../../src/calculators/index.ts';
 import { mmHg } from '../engine/invented.ts';
@@ -292,6 +294,10 @@ describe('screwsOfAnswers(answers)', () => {
     expect(screwsOfAnswers(withAnswers({ generation: 'paired-screws', carburettors: '2' }))).toEqual([
       [1, 0],
     ]);
+    expect(screwsOfAnswers(withAnswers({ generation: 'paired-screws', groups: '1 2; 4' }))).toEqual([
+      [1, 1, 0, 0],
+      [0, 0, 0, 1],
+    ]);
     expect(screwsOfAnswers(withAnswers({ generation: 'bypass-screws', fixed: '' }))).toHaveLength(4);
     for (const changes of [
       { generation: '' },
@@ -302,6 +308,22 @@ describe('screwsOfAnswers(answers)', () => {
     ])
       expect(screwsOfAnswers(withAnswers(changes))).toEqual([]);
   });
+});
+
+test('carburettorNumbers(answers) counts from 1, and none while their number cannot be', () => {
+  expect(carburettorNumbers(withAnswers({ carburettors: '3' }))).toEqual([1, 2, 3]);
+  for (const carburettors of ['', '1', '9', 'x'])
+    expect(carburettorNumbers(withAnswers({ carburettors }))).toEqual([]);
+});
+
+test('typedIn(answers, field) is the text of a field, and nothing for one that is chosen one by one', () => {
+  const typed = withAnswers({ tolerance: '10', thread: [{ closing: '1', opening: '2' }] });
+  expect(typedIn(typed, 'tolerance')).toBe('10');
+  expect(typedIn(typed, 'thread.0.closing')).toBe('1');
+  expect(typedIn(typed, 'thread.0.opening')).toBe('2');
+  expect(typedIn(typed, 'thread.1.opening')).toBeUndefined();
+  expect(typedIn(typed, 'thread')).toBeUndefined();
+  expect(typedIn(typed, 'opensEach')).toBeUndefined();
 });
 
 describe('answersOf(generation, unit, setUp)', () => {

@@ -64,7 +64,25 @@ describe('computeGaugeTrial(typed, unit)', () => {
   });
 });
 
+describe('computeGaugeTrial(typed, unit, ambientPa)', () => {
+  it('holds the readings to the ambient pressure that is told', () => {
+    const typed = { swing: '700; 706', repeats: '700; 701; 702; 703; 704', locking: '' };
+    expect(computeGaugeTrial(typed, 'mmHg').ok).toBe(true);
+    expect(computeGaugeTrial(typed, 'mmHg', 705 * mmHg)).toMatchObject({
+      problem: { kind: 'depression-beyond-ambient', field: 'swing' },
+    });
+  });
+});
+
 describe('describeGaugeTrial(trial, unit)', () => {
+  it('leaves the slip empty where it was not tried', () => {
+    expect(describeGaugeTrial(valueOf({}), 'kPa')).toEqual({
+      resolution: '0.13',
+      flutter: '0.40',
+      lockShift: '',
+    });
+  });
+
   it('gives the answers of the set-up in two digits', () => {
     expect(describeGaugeTrial({ ...valueOf({}), lockShiftTurns: 0.01849 }, 'mmHg')).toEqual({
       resolution: '1.0',

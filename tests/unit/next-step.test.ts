@@ -262,6 +262,23 @@ describe('nextStep turns', () => {
     expect(turnsWith(0.1)).toBe(0);
   });
 
+  test('where one thread is not known, the level spares those that are', () => {
+    const turnsLeft = { closing: 0.15, opening: 0.15 };
+    const own = identity(3).map((moves) => ({ moves }));
+    const levelWith = (screws: SetUp['screws']) => stepOf({ ...three, screws }, firstReadings).step;
+    // The screw furthest out is short: the other two come to it, whether their thread is known or not.
+    for (const others of [{}, { turnsLeft: { closing: 2, opening: 2 } }]) {
+      const step = levelWith([
+        { ...own[0]!, turnsLeft },
+        ...own.slice(1).map((screw) => ({ ...screw, ...others })),
+      ]);
+      expect(step).toMatchObject({ kind: 'turn' });
+      if (step.kind !== 'turn') return;
+      expect(step.screw).not.toBe(1);
+      expect(step.turns).toBeGreaterThan(0);
+    }
+  });
+
   test('then reads the carburettor that the screw moves most, the first among equals', () => {
     const uneven: SetUp = {
       ...three,

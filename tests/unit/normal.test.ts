@@ -28,6 +28,7 @@ test('normalTail(z) as Abramowitz and Stegun print it (tables 26.1 and 26.2)', (
 test('normalCdf(z) is symmetric and normalCentre(z) is what lies between', () => {
   for (const z of [0, 0.1, 1, 1.499, 1.5, 1.501, 3, 8, 38]) {
     expect(normalCdf(-z)).toBe(normalTail(z));
+    expect(normalTail(-z)).toBe(1 - normalTail(z));
     expect(Math.abs(normalCdf(z) + normalCdf(-z) - 1)).toBeLessThanOrEqual(2e-16);
     expect(Math.abs(normalCentre(z) - (0.5 - normalTail(z)))).toBeLessThanOrEqual(2e-16);
     expect(normalCentre(-z)).toBe(-normalCentre(z));

@@ -26,6 +26,7 @@ import {
   trueSpreadPa,
   turnScrew,
   warmUp,
+  workDone,
   writeReading,
 } from '../../src/calculators/index.ts';
 import type {
@@ -329,6 +330,16 @@ describe('what the hands do', () => {
     expect(rpm(engine, started)).toBeCloseTo(1100, 6);
     expect(act(engine, started, { kind: 'start' }).state).toBe(started);
   });
+
+  test('stopped by hand it runs down; bringing the speed back starts it first', () => {
+    const engine = engineOf();
+    const stopped = advance(engine, does(engine, atWork(engine), { kind: 'stop' }), 5);
+    expect(stopped.running).toBe(false);
+    expect(rpm(engine, stopped)).toBeLessThan(350);
+    const back = bringSpeedBack(engine, stopped);
+    expect(back.running).toBe(true);
+    expect(Math.abs(look(engine, back).rpm - engine.targetRpm)).toBeLessThanOrEqual(50);
+  });
 });
 
 describe('faults', () => {
@@ -412,6 +423,28 @@ describe('a run', () => {
     expect(events[1]).toMatchObject({ screw: 2, turns: 0.125 });
   });
 
+  test('a reading with a nut loose is not written down, for it is not a locked one', () => {
+    const loose = writeReading(done(started(), { kind: 'loosen', screw: 1 }));
+    if (loose === null) throw new Error('nothing selected');
+    expect(loose.entries.at(-1)).toMatchObject({ kind: 'reading', nutsTight: false });
+    expect(sessionEventsOf(loose)).toEqual([]);
+    const tight = writeReading(done(loose, { kind: 'tighten', screw: 1, held: true }));
+    expect(sessionEventsOf(tight ?? loose)).toMatchObject([{ kind: 'reading', carburettor: 1 }]);
+  });
+
+  test('workDone counts readings, screws and nuts, and nothing else', () => {
+    const run = done(
+      started(),
+      { kind: 'hand', reach: 0.2 },
+      { kind: 'loosen', screw: 1 },
+      { kind: 'turn', screw: 1, turns: 0.1 },
+      { kind: 'fan', on: true },
+      { kind: 'tighten', screw: 1, held: true },
+    );
+    expect(workDone(run)).toBe(3);
+    expect(workDone(writeReading(run) ?? run)).toBe(4);
+  });
+
   test('small movements of hand and tap are one entry', () => {
     const run = done(
       started(),
@@ -452,6 +485,14 @@ describe('a run', () => {
 });
 
 describe('the advice on this engine', () => {
+  test('passes on what is wrong with the events', () => {
+    const engine = engineOf();
+    const events: SessionEvent[] = [{ kind: 'reading', carburettor: 9, depressionPa: 30_000 }];
+    expect(doAdvisedStep(engine, firstState(engine, 1), events)).toMatchObject({
+      problem: { kind: 'index', field: 'events.0.carburettor' },
+    });
+  });
+
   test.each(generations)(
     '%s: brought within the tolerance, from cold',
     (generation) => {

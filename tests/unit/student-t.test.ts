@@ -60,6 +60,11 @@ test('studentTQuantile(p, degreesOfFreedom) as tables print it, and between whol
   expect(apart(studentTQuantile(0.975, 2.5), 3.5746548420036817)).toBeLessThanOrEqual(relative);
 });
 
+test('a quantile beyond the largest double is infinite', () => {
+  // With 0.3 degrees of freedom the tail falls as t^−0.3: at 1e-300 t is about 1e1000.
+  expect(studentTQuantile(1e-300, 0.3)).toBe(-Infinity);
+});
+
 test('without a limit of degrees of freedom it is the normal distribution', () => {
   expect(studentTQuantile(0.975, Infinity)).toBeCloseTo(1.959963984540054, 14);
   expect(studentTCdf(1, Infinity)).toBeCloseTo(0.8413447460685429, 15);

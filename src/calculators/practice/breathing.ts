@@ -13,8 +13,7 @@ const leastM2 = 2e-7;
  */
 export function openM2(engine: PracticeEngine, cylinder: number, lift: number, controls: Controls): number {
   const { cylinders, screws, idleScrew, handM2 } = engine;
-  let area =
-    cylinders[cylinder]!.areaM2 + lift * handM2 + controls.idleTurns * idleScrew.areaPerTurnM2;
+  let area = cylinders[cylinder]!.areaM2 + lift * handM2 + controls.idleTurns * idleScrew.areaPerTurnM2;
   for (const [j, screw] of screws.entries())
     area += screw.moves[cylinder]! * screw.areaPerTurnM2 * controls.screwTurns[j]!;
   return Math.max(area, leastM2);

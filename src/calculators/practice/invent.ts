@@ -114,10 +114,7 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
 
   const engineWith = (scale: number): PracticeEngine => {
     const off = shapes.map((_, i) =>
-      screws.reduce(
-        (sum, { moves }, j) => sum + moves[i]! * areaPerTurnM2[j]! * scale * unlevel[j]!,
-        0,
-      ),
+      screws.reduce((sum, { moves }, j) => sum + moves[i]! * areaPerTurnM2[j]! * scale * unlevel[j]!, 0),
     );
     // Its owner has set the idle-speed screw so that it idles: the mean of the openings is that of a level set.
     const common = off.reduce((sum, each) => sum + each, 0) / carburettors;
@@ -153,8 +150,7 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
   };
   const threadDraws = screws.map(() => uniform(1, 4));
   const tachometerError = grade.rpmError * (uniform(-1, 1) < 0 ? -1 : 1);
-  const shortScrew =
-    grade.shortScrews > 0 && hasFreeCommonMove(generation) ? index(screws.length) : null;
+  const shortScrew = grade.shortScrews > 0 && hasFreeCommonMove(generation) ? index(screws.length) : null;
 
   function practiceScrew({ moves }: Screw, j: number, neededTurns: number): PracticeScrew {
     const each = threadDraws[j]!;

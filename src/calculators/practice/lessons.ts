@@ -43,8 +43,11 @@ const readingsOf = (run: PracticeRun): readonly Reading[] =>
 const atSpeed = (run: PracticeRun, { look }: Reading): boolean =>
   Math.abs(look.rpm - run.engine.tachometer.errorRpm - run.engine.targetRpm) <= closeRpm;
 
-const truthWhen = (run: PracticeRun, { cylinder, screwTurns }: Reading): number =>
-  trueDepressionsPa(run.engine, { ...run.state.controls, screwTurns })[cylinder - 1]!;
+/** An engine that has grown hotter since shows more; a reading is held against the truth of its own moment. */
+const truthWhen = (run: PracticeRun, { cylinder, screwTurns, metalK }: Reading): number =>
+  trueDepressionsPa(run.engine, { ...run.state.controls, screwTurns }, run.engine.targetRpm, metalK)[
+    cylinder - 1
+  ]!;
 
 /** Readings after the last time that a screw was moved or a nut tightened. */
 function readSinceLastTurn(run: PracticeRun): readonly Reading[] {

@@ -16,8 +16,8 @@ export type PracticeEntry = {
   readonly nutsTight: boolean;
 } & (
   | { readonly kind: 'action'; readonly action: PracticeAction; readonly happened: Happened }
-  /** What was read, and of which cylinder the person says it is. */
-  | { readonly kind: 'reading'; readonly cylinder: number; readonly look: Look }
+  /** What was read, of which cylinder the person says it is, and how warm the engine was. */
+  | { readonly kind: 'reading'; readonly cylinder: number; readonly look: Look; readonly metalK: number }
 );
 
 /** A person's work on an exercise: everything follows from the exercise, what was done, and when. */
@@ -75,6 +75,7 @@ export function writeReading(run: PracticeRun): PracticeRun | null {
     kind: 'reading',
     cylinder: selected,
     look: look(run.engine, run.state),
+    metalK: run.state.metalK,
     ...standingOf(run.state),
   };
   return { ...run, entries: [...run.entries, entry] };

@@ -40,21 +40,27 @@ function balanceW(engine: PracticeEngine, controls: Controls, lift: number, rpm:
   return { watts, pressuresPa };
 }
 
-/** The reach of the hand that holds a speed: there the warm engine neither gains nor loses. */
-export function holdingReach(engine: PracticeEngine, controls: Controls, rpm = engine.targetRpm): number {
-  return rootOf(-1, 1, (reach) => balanceW(engine, controls, reach, rpm, warmK).watts);
+/** The reach of the hand that holds a speed: there the engine, warm unless told otherwise, neither gains nor loses. */
+export function holdingReach(
+  engine: PracticeEngine,
+  controls: Controls,
+  rpm = engine.targetRpm,
+  metalK = warmK,
+): number {
+  return rootOf(-1, 1, (reach) => balanceW(engine, controls, reach, rpm, metalK).watts);
 }
 
 /**
- * The truth: the mean depression of every cylinder with the screws where they stand, the engine warm, and the hand
- * holding the speed that is asked for.
+ * The truth: the mean depression of every cylinder with the screws where they stand, the engine just warm or as warm as
+ * told, and the hand holding the speed that is asked for.
  */
 export function trueDepressionsPa(
   engine: PracticeEngine,
   controls: Controls,
   rpm = engine.targetRpm,
+  metalK = warmK,
 ): readonly number[] {
-  return depressionsPa(engine, controls, holdingReach(engine, controls, rpm), rpm);
+  return depressionsPa(engine, controls, holdingReach(engine, controls, rpm, metalK), rpm);
 }
 
 /** Where the warm engine comes to rest when the hand stays at a reach: its speed, and every depression there. */

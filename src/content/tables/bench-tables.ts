@@ -28,7 +28,8 @@ const movedSets = [
 ] as const;
 
 export const seeSawShares: DataTable = {
-  caption: 'The see-saw: shares of the effect of a turn that each reading answers with, once the speed is back.',
+  caption:
+    'The see-saw: shares of the effect of a turn that each reading answers with, once the speed is back.',
   columns: [
     { heading: 'carburettors' },
     { heading: 'moved by the screw' },

@@ -28,8 +28,8 @@ const passed = (answer: ExhaustGasAnswer, id: string) => {
   return { value: `${formatExact(found.ppm)}\u00a0ppm`, after: formatDuration(found.airMinutes) };
 };
 
-/** Levels that are drawn across, named by who published them. */
-const levels = ['niosh-idlh', 'niosh-ceiling'].map((id) => {
+/** Drawn across, named by who published it; the ceiling at work lies too low on this scale to be drawn. */
+const levels = ['niosh-idlh'].map((id) => {
   const found = shut.limits.find(({ limit }) => limit.id === id);
   if (found === undefined) throw new Error(`no limit “${id}”`);
   return {

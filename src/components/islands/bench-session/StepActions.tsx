@@ -56,7 +56,7 @@ export function StepActions({
             class="button first"
             href={siteAddress(
               step.reason === 'thread'
-                ? '/when-it-will-not-balance/#the-thread-ran-out'
+                ? '/running-out-of-thread/#centre-it-again'
                 : '/when-it-will-not-balance/',
             )}
           >

@@ -18,7 +18,7 @@ export function Block({ block, ticks, level: Heading }: Props) {
         <Heading id={`block-${block.id}`}>{block.heading}</Heading>
         <button
           type="button"
-          class="plain"
+          class="plain needs-script"
           aria-label={`Start the block again: ${block.heading}`}
           disabled={done === 0}
           onClick={() => ticks.clear(ids)}

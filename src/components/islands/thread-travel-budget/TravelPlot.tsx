@@ -1,56 +1,15 @@
 import type { DescribedThreadTravel } from '../../../calculators/index.ts';
-import { travelStripOf } from '../../../drawing/thread-travel-strip.ts';
-import { CarburettorMark } from '../strip/CarburettorMark.tsx';
+import TravelDrawing from './TravelDrawing.tsx';
 
 interface Props {
   readonly answer: DescribedThreadTravel;
 }
 
-/** A line a screw, as long as its thread: solid after the plan, hollow after the common move. The tables say the same. */
+/** The thread of every screw after the plan and after the common move. The tables say the same. */
 export default function TravelPlot({ answer: { marks, plot, shift } }: Props) {
-  const strip = travelStripOf(marks);
   return (
     <figure class="figure">
-      <svg class="strip" height={strip.height} role="img" aria-label={plot}>
-        <text x={`${strip.nowX}%`} y="13" text-anchor="middle">
-          ← close · now · open →
-        </text>
-        <g class="axis">
-          <line x1={`${strip.axisX[0]}%`} x2={`${strip.axisX[1]}%`} y1={strip.axisY} y2={strip.axisY} />
-          <line class="dash" x1={`${strip.nowX}%`} x2={`${strip.nowX}%`} y1="20" y2={strip.axisY} />
-          {strip.ticks.map(({ x }) => (
-            <line key={x} x1={`${x}%`} x2={`${x}%`} y1={strip.axisY} y2={strip.axisY + 6} />
-          ))}
-        </g>
-        {strip.ticks.map(({ x, label }) => (
-          <text key={x} x={`${x}%`} y={strip.axisY + 22} text-anchor="middle">
-            {label}
-          </text>
-        ))}
-        <text x="0" y={strip.axisY + 22}>
-          turns
-        </text>
-        {strip.rows.map(({ adjuster, y, endX, plannedX, beyond, shiftedX }) => (
-          <g key={adjuster ?? 'idle'} class={beyond ? 'late' : undefined}>
-            <text x="0" y={y + 5}>
-              {adjuster ?? 'idle'}
-            </text>
-            <line class="whisker" x1={`${endX[0]}%`} x2={`${endX[1]}%`} y1={y} y2={y} />
-            {endX.map((x) => (
-              <line key={x} class="whisker" x1={`${x}%`} x2={`${x}%`} y1={y - 7} y2={y + 7} />
-            ))}
-            {beyond && <line class="whisker dash" x1={`${strip.nowX}%`} x2={`${plannedX}%`} y1={y} y2={y} />}
-            {shiftedX !== null && (
-              <svg class="ghost" x={`${shiftedX}%`} y={y} overflow="visible">
-                <CarburettorMark number={adjuster ?? 1} />
-              </svg>
-            )}
-            <svg class="mark" x={`${plannedX}%`} y={y} overflow="visible">
-              <CarburettorMark number={adjuster ?? 1} />
-            </svg>
-          </g>
-        ))}
-      </svg>
+      <TravelDrawing marks={marks} words={plot} />
       <figcaption>
         Each line is the thread of one screw, from shut to open. Solid: after the plan.
         {shift !== null && ' Hollow: after the plan and the common move.'}
