@@ -15,7 +15,12 @@ export const tools: readonly Tool[] = [
     path: '/bench-session/',
     title: 'Bench session',
     what: 'Readings as they come; after each, which screw to turn, which way and how far.',
-    asks: ['I have the readings, what now', 'which screw do I turn next', 'balance my carbs step by step'],
+    asks: [
+      'I have the readings, what now',
+      'which screw do I turn next',
+      'balance my carbs step by step',
+      'undo a wrong entry',
+    ],
   },
   {
     path: '/practice-engine/',

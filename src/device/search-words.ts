@@ -26,6 +26,12 @@ const sameAs: Readonly<Record<string, string>> = {
   synchroniz: 'balanc',
   vacuum: 'depression',
   suction: 'depression',
+  elevation: 'altitud',
+  height: 'altitud',
+  internet: 'offlin',
+  network: 'offlin',
+  beginner: 'first',
+  guid: 'session',
   gasoline: 'petrol',
   rev: 'rpm',
   bike: 'engine',
@@ -46,10 +52,12 @@ const wordsOf = (text: string): string[] =>
 /** What is left of words; all of them where nothing would be left. */
 const orAll = (left: string[], words: string[]): string[] => (left.length > 0 ? left : words);
 
-/** What a query asks about, for a search in the text: without words of asking and bare numbers, at most eight. */
+/** What a query asks about, for a search in the text: without words of asking, single letters and bare numbers, at most eight. */
 export function searchWords(query: string): string[] {
   const words = wordsOf(query);
-  const telling = words.filter((word) => !empty.has(word) && !asking.has(word) && /\p{L}/u.test(word));
+  const telling = words.filter(
+    (word) => word.length > 1 && !empty.has(word) && !asking.has(word) && /\p{L}/u.test(word),
+  );
   return [...new Set(orAll(telling, words))].slice(0, 8);
 }
 
@@ -69,7 +77,7 @@ export function questionStems(question: string): string[] {
   return [
     ...new Set(
       orAll(
-        words.filter((word) => !empty.has(word)),
+        words.filter((word) => word.length > 1 && !empty.has(word)),
         words,
       ).map(stem),
     ),

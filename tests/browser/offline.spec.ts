@@ -90,7 +90,7 @@ test('a new version waits, is offered, and is loaded when the reader asks and no
     await expect(offlineLine(other)).toHaveText('A new version is ready.');
     await expect(other.getByRole('heading', { level: 1 })).toHaveText('There is no page at this address');
     await expect(offlineLine(page)).toHaveText('A new version is ready.'); // the first window is told too
-    await page.getByLabel('A word or two').fill('half a word');
+    await page.getByLabel('A few words or a question').fill('half a word');
 
     // Not while the first window is open: it is not touched, and still gets the parts of its own version.
     await other.getByRole('button', { name: 'Load it' }).click();
@@ -98,7 +98,7 @@ test('a new version waits, is offered, and is loaded when the reader asks and no
       'A new version is ready. Close the other windows of this site, then load it here.',
     );
     expect(await loadOldPart(page)).toBe('old');
-    await expect(page.getByLabel('A word or two')).toHaveValue('half a word');
+    await expect(page.getByLabel('A few words or a question')).toHaveValue('half a word');
     const countVersions = () => other.evaluate(async () => (await caches.keys()).length);
     expect(await countVersions()).toBe(2);
 
@@ -117,7 +117,7 @@ test('a site that cannot be saved whole says so, and works with the network', as
     rmSync(join(copy, 'icons', 'icon-512.png'));
     await page.goto(`${address}search/`);
     await expect(offlineLine(page)).toHaveText(/^Not saved for use without a network: the connection broke/);
-    await page.getByLabel('A word or two').fill('depression');
+    await page.getByLabel('A few words or a question').fill('depression');
     await expect(page.locator('.found > li').first()).toBeVisible();
     expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
   });

@@ -6,7 +6,7 @@ test.use({ serviceWorkers: 'block' });
 test.describe('search', () => {
   test('finds a page by a word on it, shows where, and leads there', async ({ page }) => {
     await open(page, 'search/');
-    await page.getByLabel('A word or two').fill('depression');
+    await page.getByLabel('A few words or a question').fill('depression');
     await expect(page.getByRole('status').filter({ hasText: /pages?\.$/ })).toBeVisible();
     const first = page.locator('.found > li').first();
     await expect(first.locator('mark').first()).toHaveText(/depress/i);
@@ -18,21 +18,21 @@ test.describe('search', () => {
 
   test('is reproduced by its address', async ({ page }) => {
     await open(page, 'search/#q=depression');
-    await expect(page.getByLabel('A word or two')).toHaveValue('depression');
+    await expect(page.getByLabel('A few words or a question')).toHaveValue('depression');
     await expect(page.locator('.found > li').first()).toBeVisible();
-    await page.getByLabel('A word or two').fill('lock nut');
+    await page.getByLabel('A few words or a question').fill('lock nut');
     await expect(page).toHaveURL(/#q=lock\+nut$/);
-    await page.getByLabel('A word or two').fill('');
+    await page.getByLabel('A few words or a question').fill('');
     await expect(page.locator('.found')).toHaveCount(0);
     await expect(page).toHaveURL(/search\/$/);
   });
 
   test('says what to try when no page has the word, and keeps what was typed', async ({ page }) => {
     await open(page, 'search/');
-    await page.getByLabel('A word or two').fill('<b>xqzvw</b>');
+    await page.getByLabel('A few words or a question').fill('<b>xqzvw</b>');
     await expect(page.getByText('No page has “<b>xqzvw</b>”.')).toBeVisible();
     await expect(page.getByText(/Try one word/)).toBeVisible();
-    await expect(page.getByLabel('A word or two')).toHaveValue('<b>xqzvw</b>');
+    await expect(page.getByLabel('A few words or a question')).toHaveValue('<b>xqzvw</b>');
   });
 
   test('says so when the index cannot be loaded, and works once it can', async ({ browser, baseURL }) => {
@@ -40,9 +40,9 @@ test.describe('search', () => {
     const page = await context.newPage();
     await page.route('**/pagefind/pagefind.js', (route) => route.abort());
     await open(page, 'search/');
-    await page.getByLabel('A word or two').fill('depression');
+    await page.getByLabel('A few words or a question').fill('depression');
     await expect(page.getByText(/The index could not be loaded/)).toBeVisible();
-    await expect(page.getByLabel('A word or two')).toHaveValue('depression');
+    await expect(page.getByLabel('A few words or a question')).toHaveValue('depression');
     await context.close();
   });
 

@@ -8,7 +8,8 @@ const begun = (id: LessonId): PracticeRun => {
   const { exercise } = lessonOf(id);
   return startRun(exercise, valueOfChecked(inventEngine(exercise)));
 };
-const truth = ({ engine, state }: PracticeRun) => trueDepressionsPa(engine, state.controls);
+const truth = ({ engine, state }: PracticeRun) =>
+  trueDepressionsPa(engine, state.controls, engine.targetRpm, state.metalK);
 
 /** A reading of what is true, at the speed of the exercise, with a needle that moves a little; then changed. */
 const reading = (run: PracticeRun, cylinder: number, change: (look: Look) => Partial<Look> = () => ({})) => {
@@ -19,13 +20,14 @@ const reading = (run: PracticeRun, cylinder: number, change: (look: Look) => Par
     rpm: targetRpm + tachometer.errorRpm,
     still: false,
   };
-  const { screwTurns } = run.state.controls;
+  const { controls, metalK } = run.state;
   return {
     kind: 'reading',
     cylinder,
     look: { ...look, ...change(look) },
     seconds: 60,
-    screwTurns,
+    metalK,
+    screwTurns: controls.screwTurns,
     nutsTight: true,
   } as const;
 };

@@ -30,7 +30,7 @@ export type VerdictShown = DrawnReadings &
 
 const verdicts = {
   within: 'the set is within the tolerance',
-  'cannot-tell': 'nobody can tell whether the set is within',
+  'cannot-tell': 'nobody can tell whether the set is within the tolerance',
   outside: 'the set is outside the tolerance',
 } as const;
 

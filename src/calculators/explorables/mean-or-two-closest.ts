@@ -9,7 +9,7 @@ import type { DrawnReadings } from './drawn-readings.ts';
 export const fourthMmHgLimits = { min: 150, max: 350, step: 2 } as const;
 /** Invented: three that read much alike, and one that does not. */
 export const fourthMmHgExample = 190;
-const firstThreeMmHg = [252, 248, 240] as const;
+const firstThreeMmHg = [252, 248, 244] as const;
 const toleranceMmHg = 10;
 const drawnMmHgLimits = { min: 130, max: 370 } as const;
 
@@ -56,7 +56,7 @@ export function meanOrTwoClosest(fourthMmHg: number, chosen: ReferenceChosen): R
     return turned.includes(i + 1) ? `${off}: ${offPa[i]! < 0 ? 'close' : 'open'}` : 'leave';
   };
   const count = ({ turned }: typeof both.mean): string =>
-    turned.length === 1 ? 'one has' : `${countWords(turned)} have`;
+    `${countWords(turned)} ${turned.length < 2 ? 'has' : 'have'}`;
   const closest = `carburettors ${joinedNumbers(both['closest-two'].members)}`;
   return {
     fourth: withUnit(pa(fourthMmHg)),

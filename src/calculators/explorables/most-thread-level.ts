@@ -75,12 +75,11 @@ export function threadAtLevel(hours: number): ThreadLevelShown {
 export function mostThreadLevel() {
   const { commonMove } = valueOf(0);
   const hours = Math.round(commonMove!.turns * hoursPerTurn);
-  const atClosest = threadAtLevel(0);
   const best = threadAtLevel(hours);
   return {
     hours,
     leastLeftTurns: commonMove!.leastLeftTurns,
-    finding: `Brought to the two that read closest, this set ${atClosest.fits ? 'fits' : 'runs out of thread'}; ${best.amount}, every adjuster keeps at least ${describeTurnsInWords(best.leastLeftTurns)} either way.`,
+    finding: `Brought to the two that read closest, this set runs out of thread; ${best.amount}, every adjuster keeps at least ${describeTurnsInWords(best.leastLeftTurns)} either way.`,
   };
 }
 

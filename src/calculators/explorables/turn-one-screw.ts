@@ -116,7 +116,7 @@ export function turnOneScrew(scene: OneScrewScene, { screw, minutes, speedBack }
 /** The scale keeps still while a screw is turned: as far beyond the readings as half a turn can bring them. */
 const widestPa = (beforePa: readonly number[]): readonly [number, number] => {
   const [low, high] = [Math.min(...beforePa), Math.max(...beforePa)];
-  return [low * 0.75, high * 1.25];
+  return [low * 0.7, high * 1.45];
 };
 
 const sentenceCase = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

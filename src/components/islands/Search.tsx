@@ -54,7 +54,7 @@ export default function Search() {
   return (
     <div class="search flow">
       <form role="search" onSubmit={(event) => event.preventDefault()}>
-        <label for="query">A word or two</label>
+        <label for="query">A few words or a question</label>
         <input
           class="write"
           id="query"

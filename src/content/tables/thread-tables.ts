@@ -51,6 +51,7 @@ export const threadsUnc = tableOf('unc');
 export const threadsUnf = tableOf('unf');
 export const threadsBa = tableOf('ba');
 export const threadsBsf = tableOf('bsf');
+export const threadsBsw = tableOf('bsw');
 
 export const lockNuts: DataTable = {
   caption: 'Hexagon nuts: the height that the standards allow, and the spanner that fits.',

@@ -51,17 +51,17 @@ export default function TurnOneScrew() {
           />
           <Choice
             name="one-screw-speed"
-            legend="Then"
+            legend="The speed"
             value={turn.speedBack}
             options={[
-              [true, 'bring the speed back'],
-              [false, 'leave the throttle alone'],
+              [true, 'brought back'],
+              [false, 'left to itself'],
             ]}
             onChange={(speedBack) => setTurn({ ...turn, speedBack })}
           />
           <Slider
             id="one-screw-minutes"
-            label="By"
+            label="Turned by"
             value={turn.minutes}
             text={shown.amount}
             limits={oneScrewMinutesLimits}

@@ -1,0 +1,158 @@
+import { describe, expect, test } from 'vitest';
+import {
+  adviceOf,
+  benchSetUpOf,
+  continueReplay,
+  countedThread,
+  countedTurns,
+  idleThread,
+  inventEngine,
+  isSettled,
+  mostHand,
+  nudgeHand,
+  nudgeTap,
+  offSpeedRpm,
+  passTime,
+  playAction,
+  playFor,
+  playReading,
+  practiceEngineExample,
+  practicePaces,
+  practiceSteps,
+  pressVent,
+  startPlay,
+  startReplay,
+  startRun,
+  truthAt,
+  ventPressSeconds,
+  workDone,
+} from '../../src/calculators/index.ts';
+import type { Exercise, Play, PracticeAction, PracticeRun } from '../../src/calculators/index.ts';
+import { stepSeconds, warmK } from '../../src/calculators/practice/constants.ts';
+import { valueOfChecked } from '../../src/calculators/result.ts';
+
+const begin = (change: Partial<Exercise> = {}): PracticeRun => {
+  const exercise = { ...practiceEngineExample, ...change };
+  return startRun(exercise, valueOfChecked(inventEngine(exercise)));
+};
+const doing = (play: Play, ...actions: PracticeAction[]): Play =>
+  actions.reduce((before, action) => playAction(before, action).play, play);
+
+describe('time for the person', () => {
+  test.each(practicePaces)('frames of a screen add up to the engine’s time at %i times', (pace) => {
+    const first = startPlay(begin());
+    let play = first;
+    for (let frame = 0; frame < 90; frame += 1) play = playFor(play, 1 / 60, pace);
+    expect(play.owedSeconds).toBeGreaterThanOrEqual(0);
+    expect(play.owedSeconds).toBeLessThan(stepSeconds);
+    expect(play.run.state.seconds + play.owedSeconds).toBeCloseTo(1.5 * pace, 9);
+    // The same steps in one go give the same engine to the last digit.
+    expect(play.run.state).toEqual(passTime(first.run, play.run.state.seconds).state);
+  });
+
+  test('a frame shorter than a step passes nothing, and is owed', () => {
+    const play = playFor(startPlay(begin()), stepSeconds / 2, 1);
+    expect(play.run.state.seconds).toBe(0);
+    expect(playFor(play, stepSeconds / 2, 1).run.state.seconds).toBe(stepSeconds);
+  });
+});
+
+test('the vent springs shut, and the line is empty by then', () => {
+  const shut = doing(startPlay(passTime(begin(), 2)), { kind: 'select', cylinder: null });
+  const pressed = pressVent(shut);
+  expect(pressed.run.state.controls.venting).toBe(true);
+  const halfway = playFor(pressed, ventPressSeconds / 2, 1);
+  expect(halfway.run.state.controls.venting).toBe(true);
+  const after = playFor(halfway, ventPressSeconds / 2, 1);
+  expect(after.run.state.controls.venting).toBe(false);
+  expect(after.ventShutsAt).toBeNull();
+  const { engine, state } = after.run;
+  expect(engine.ambientPa - state.linePa).toBeLessThan(engine.gauge.resolutionPa / 100);
+  expect(playFor(after, 1, 1).run.entries).toHaveLength(after.run.entries.length);
+});
+
+test('hand and tap are nudged within their ranges', () => {
+  const { hand, tap } = practiceSteps;
+  let play = startPlay(begin());
+  const nudge = (by: number) => (play = doing(play, nudgeHand(play, by)));
+  nudge(-hand.fine);
+  expect(play.run.state.controls.hand).toBe(0);
+  nudge(hand.coarse);
+  nudge(-hand.fine);
+  expect(play.run.state.controls.hand).toBeCloseTo(hand.coarse - hand.fine, 12);
+  nudge(5);
+  expect(play.run.state.controls.hand).toBe(mostHand);
+  play = doing(play, nudgeTap(play, tap));
+  expect(play.run.state.controls.tap).toBe(1);
+  play = doing(play, nudgeTap(play, -tap));
+  expect(play.run.state.controls.tap).toBeCloseTo(1 - tap, 12);
+});
+
+test('a needle is settled a second after the last action, once its middle stands', () => {
+  const still = doing(startPlay(begin()), { kind: 'tap', opening: 0.15 });
+  expect(isSettled(still.run)).toBe(false);
+  const settled = playFor(still, 15, 1);
+  expect(isSettled(settled.run)).toBe(true);
+  const moved = doing(settled, { kind: 'hand', reach: 0.2 });
+  expect(isSettled(moved.run)).toBe(false);
+  expect(isSettled(playFor(moved, 1.2, 1).run)).toBe(false);
+  expect(isSettled(playFor(moved, 15, 1).run)).toBe(true);
+  expect(offSpeedRpm(begin())).toBe(1100 - begin().engine.targetRpm);
+});
+
+test('turns are counted as they were made; what a nut dragged stays unseen', () => {
+  const play = doing(
+    startPlay(begin({ fault: 'slipped-nut', grade: 4 })),
+    { kind: 'turn', screw: 1, turns: 0.5 },
+    { kind: 'loosen', screw: 1 },
+    { kind: 'turn', screw: 1, turns: 0.25 },
+    { kind: 'turn', screw: 1, turns: -0.125 },
+    { kind: 'tighten', screw: 1, held: false },
+    { kind: 'idle-screw', turns: -1 },
+  );
+  const { engine, state } = play.run;
+  expect(countedTurns(play.run)).toEqual([0.125, 0, 0, 0]);
+  expect(state.controls.screwTurns[0]).not.toBe(0.125);
+  const [thread] = engine.screws.map((screw) => screw.thread);
+  expect(countedThread(play.run)[0]).toEqual({
+    closing: thread!.closing + 0.125,
+    opening: thread!.opening - 0.125,
+  });
+  expect(idleThread(play.run)).toEqual({ closing: 5, opening: 7 });
+  expect(workDone(play.run)).toBe(5);
+});
+
+test('a reading needs a selector that connects something', () => {
+  const shut = doing(startPlay(begin()), { kind: 'select', cylinder: null });
+  expect(playReading(shut)).toBe(shut);
+  const read = playReading(doing(shut, { kind: 'select', cylinder: 2 }));
+  expect(read.run.entries.at(-1)).toMatchObject({ kind: 'reading', cylinder: 2 });
+});
+
+test('the bench session beside it asks for what was not read, and knows the carburettor without a screw', () => {
+  const run = begin({ generation: 'fixed-reference' });
+  const setUp = benchSetUpOf(run.engine);
+  expect(setUp.fixed).toBe(run.engine.fixed);
+  expect(setUp.opens).toHaveLength(setUp.screws.length);
+  expect(valueOfChecked(adviceOf(run, null)).step).toMatchObject({ kind: 'read', carburettor: 1 });
+  const read = playReading(startPlay(passTime(run, 3))).run;
+  expect(valueOfChecked(adviceOf(read, null)).step).toMatchObject({ kind: 'read', carburettor: 2 });
+});
+
+test('the replay warms the same engine up, levels it, and tells where it truly stood', () => {
+  const run = begin({ grade: 2, carburettors: 2, generation: 'separate-cables' });
+  const { engine } = run;
+  let replay = startReplay(run);
+  let slices = 0;
+  for (; replay.phase === 'warming'; slices += 1) replay = valueOfChecked(continueReplay(engine, replay));
+  expect(slices).toBeGreaterThan(5);
+  expect(replay.state.metalK).toBeGreaterThanOrEqual(warmK);
+  expect(replay.state.controls.fan).toBe(true);
+  for (; replay.phase === 'working'; slices += 1) replay = valueOfChecked(continueReplay(engine, replay));
+  expect(replay.phase).toBe('done');
+  expect(valueOfChecked(continueReplay(engine, replay))).toEqual(replay);
+  const { spreadPa, depressionsPa } = replay.steps.at(-1)!;
+  expect(spreadPa).toBeLessThan(engine.tolerancePa);
+  expect(depressionsPa).toEqual(truthAt(run, replay.state.controls.screwTurns).depressionsPa);
+  expect(replay.steps[0]!.depressionsPa).toEqual(truthAt(run, [0, 0]).depressionsPa);
+});
