@@ -58,7 +58,7 @@ export function writeChecklistLink(form: ChecklistForm): Readonly<Record<string,
 
 /**
  * The longest address that a code on the sheet carries: 85 modules a side at level M (ISO/IEC 18004, version 17: 504
- * bytes), so that a module of the printed code is about 0.4 mm wide.
+ * bytes), so that a module of the printed code is about a third of a millimetre wide.
  */
 export const codeLengthLimit = 504;
 

@@ -526,6 +526,7 @@ export { describeReplay, describeReplayStep, describeReview } from './practice-e
 
 // Explorables of the handbook
 export { certain } from './explorables/certain.ts';
+export { mmHgPa } from './explorables/mmhg.ts';
 export type { DrawnReadings } from './explorables/drawn-readings.ts';
 export type { Curves } from './explorables/curves.ts';
 export type { OneScrewLinkage, OneTurn } from './explorables/turn-one-screw.ts';

@@ -1,4 +1,4 @@
-import { formatExact, inUnit, pascalsOf, pressureUnit } from '../calculators/index.ts';
+import { formatExact, mmHgPa } from '../calculators/index.ts';
 import type { LearnedEffect } from '../calculators/index.ts';
 
 /** Places in per cent of the width (`…X`) and pixels (`…Y`); type keeps its size on every screen. */
@@ -29,10 +29,9 @@ const rowHeight = 28;
 
 /** What is believed of the effect, row by row, on a logarithmic scale that keeps still; `most` rows have room. */
 export function learnedRowsOf({ learned, truePa }: LearnedEffect, turns: number, most: number): LearnedRows {
-  const unit = pressureUnit('mmHg');
   const share = (mmHg: number): number => Math.log(mmHg / lowMmHg) / Math.log(highMmHg / lowMmHg);
   const place = (pascals: number): number =>
-    Math.round((left + share(inUnit(pascals, unit)) * (right - left)) * 100) / 100;
+    Math.round((left + share(pascals / mmHgPa) * (right - left)) * 100) / 100;
   const axisY = firstRow + most * rowHeight - rowHeight / 2 + 2;
   return {
     height: axisY + 30,
@@ -47,6 +46,6 @@ export function learnedRowsOf({ learned, truePa }: LearnedEffect, turns: number,
       highX: place(highPa),
       label: range,
     })),
-    ticks: ticksMmHg.map((value) => ({ x: place(pascalsOf(value, unit)), label: formatExact(value) })),
+    ticks: ticksMmHg.map((value) => ({ x: place(value * mmHgPa), label: formatExact(value) })),
   };
 }

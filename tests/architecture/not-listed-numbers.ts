@@ -23,7 +23,7 @@ export const notListed = {
   ],
   'an invented example of the handbook': [
     'airAndIntakeExample', 'dialExample', 'drawnMinutes', 'effectMmHgExample', 'effectsMmHg', 'firstThreeMmHg', 'fourthMmHgExample',
-    'gaugeMmHg', 'heightMExample', 'highestDrawnPpm', 'hoursPerTurn', 'lowDayHPa', 'muchAirChanges', 'oneScrewExercises',
+    'gaugeMmHg', 'heightMExample', 'highestDrawnPpm', 'hoursPerTurn', 'lowDayHPa', 'muchAirChanges', 'oneScrewCylinder', 'oneScrewEngine', 'oneScrewExercises',
     'oneTurnExample', 'roomEngineExample', 'roomExample', 'seaReadingMmHg', 'sharesOfSpread', 'startMmHg', 'threadsExample',
     'toldSwingExample',
   ],

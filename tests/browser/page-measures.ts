@@ -4,35 +4,44 @@ import { contrastRatio, type Rgb } from './contrast.ts';
 const smallestTarget = 44; // CSS px, WCAG 2.2, 2.5.5
 const smallestContrast = 7; // WCAG 2.2, 1.4.6
 
-/** What can be touched and is smaller than a finger. Links and terms within a sentence are exempt; a box counts with its label. */
-export function smallTargets(page: Page) {
-  return page.evaluate((least) => {
-    const isShown = (element: Element) => element.checkVisibility({ visibilityProperty: true });
-    const isUnseen = (element: Element) => element.closest('.unseen') !== null;
-    const size = (element: Element) => {
-      const label = element.closest('label') ?? (element as HTMLInputElement).labels?.[0];
-      const boxes = [
-        element,
-        ...(element.matches('[type="radio"], [type="checkbox"]') && label ? [label] : []),
-      ];
-      const rects = boxes.map((box) => box.getBoundingClientRect());
-      return {
-        width: Math.max(...rects.map((r) => r.width)),
-        height: Math.max(...rects.map((r) => r.height)),
+/** What can be touched and is smaller than a finger. Links, terms and marks of sources within a text are exempt; a box counts with its label. */
+export function smallTargets(page: Page, part = 'html') {
+  return page.evaluate(
+    ([least, within]) => {
+      const isShown = (element: Element) => element.checkVisibility({ visibilityProperty: true });
+      const isUnseen = (element: Element) => element.closest('.unseen') !== null;
+      const size = (element: Element) => {
+        const label = element.closest('label') ?? (element as HTMLInputElement).labels?.[0];
+        const boxes = [
+          element,
+          ...(element.matches('[type="radio"], [type="checkbox"]') && label ? [label] : []),
+        ];
+        const rects = boxes.map((box) => box.getBoundingClientRect());
+        return {
+          width: Math.max(...rects.map((r) => r.width)),
+          height: Math.max(...rects.map((r) => r.height)),
+        };
       };
-    };
-    return [
-      ...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type="hidden"])'),
-    ]
-      .filter((element) => isShown(element) && !isUnseen(element))
-      .filter((element) => !element.matches('a, .term') || getComputedStyle(element).display !== 'inline')
-      .map((element) => ({ element, ...size(element) }))
-      .filter(({ width, height }) => width < least - 0.01 || height < least - 0.01)
-      .map(
-        ({ element, width, height }) =>
-          `${element.outerHTML.slice(0, 90)} is ${width.toFixed(1)} × ${height.toFixed(1)}`,
-      );
-  }, smallestTarget);
+      return [
+        ...document.querySelectorAll(
+          'a[href], button, summary, select, textarea, input:not([type="hidden"])',
+        ),
+      ]
+        .filter((element) => element.closest(within) && isShown(element) && !isUnseen(element))
+        .filter(
+          (element) =>
+            !element.matches('.term, .from') &&
+            (element.localName !== 'a' || getComputedStyle(element).display !== 'inline'),
+        )
+        .map((element) => ({ element, ...size(element) }))
+        .filter(({ width, height }) => width < least - 0.01 || height < least - 0.01)
+        .map(
+          ({ element, width, height }) =>
+            `${element.outerHTML.slice(0, 90)} is ${width.toFixed(1)} × ${height.toFixed(1)}`,
+        );
+    },
+    [smallestTarget, part] as const,
+  );
 }
 
 export interface Words {

@@ -27,9 +27,9 @@ export async function watch(page: Page): Promise<string[]> {
   return faults;
 }
 
-/** What axe finds on the page as it stands, as lines; and how many of its rules were passed. */
-export async function axeFindings(page: Page): Promise<{ found: string[]; passes: number }> {
-  const { violations, passes } = await new AxeBuilder({ page }).withTags(standards).analyze();
+/** What axe finds on the page, or one part of it, as it stands, as lines; and how many of its rules were passed. */
+export async function axeFindings(page: Page, part = 'html'): Promise<{ found: string[]; passes: number }> {
+  const { violations, passes } = await new AxeBuilder({ page }).include(part).withTags(standards).analyze();
   const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
   return { found, passes: passes.length };
 }

@@ -24,6 +24,7 @@ import {
   writeChecklistLink,
 } from '../../src/calculators/index.ts';
 import type { ChecklistChoice, ChecklistForm } from '../../src/calculators/index.ts';
+import { checksumOf } from '../../src/device/checksum.ts';
 import { qrModules } from '../../src/device/qr-code.ts';
 import { qrPath } from '../../src/drawing/qr-path.ts';
 import { readQr } from '../second-formula/qr-reader.ts';
@@ -115,6 +116,13 @@ describe('checklist(choice)', () => {
     ]);
     expect(JSON.stringify(blocksOf({ ...work, carburettors: 2 }))).toContain('until both read');
     expect(JSON.stringify(blocksOf({ ...work, carburettors: 4 }))).toContain('until all four read');
+  });
+
+  it('no line changes without a new version: paper with the old one hangs in workshops', () => {
+    const sum = checksumOf(JSON.stringify(choices.map((choice) => checklist(choice))));
+    expect({ [checklistVersion]: sum }, 'raise checklistVersion and checklistDate with it').toEqual({
+      '1.0': '52958272',
+    });
   });
 
   it('the hold point before the start names the number of lines before it', () => {

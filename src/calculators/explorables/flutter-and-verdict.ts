@@ -2,11 +2,10 @@ import { defaults } from '../advisor/priors.ts';
 import type { BalanceAnalysis } from '../balance-analysis.ts';
 import { chanceOfRange } from '../chance-of-range.ts';
 import { formatChance } from '../format-chance.ts';
-import { pressureFigures } from '../pressure-figures.ts';
-import { pascalsOf, pressureUnit } from '../pressure-units.ts';
 import { readingStandardUncertaintyPa } from '../reading-uncertainty.ts';
 import { widthAt95 } from '../width-at-95.ts';
 import type { DrawnReadings } from './drawn-readings.ts';
+import { mmHgNumber, mmHgPa, mmHgWords } from './mmhg.ts';
 
 /** What is told of the needle, each way, and how far the readings lie apart, in mmHg. */
 export const swingMmHgLimits = { min: 0, max: 20, step: 1 } as const;
@@ -36,8 +35,7 @@ const verdicts = {
 
 /** The same readings under a swing: the chance and the verdict of the balance analyser, computed as it does. */
 export function verdictUnderSwing({ swingMmHg, spreadMmHg }: ToldSwing): VerdictShown {
-  const mmHg = pressureUnit('mmHg');
-  const pa = (value: number): number => pascalsOf(value, mmHg);
+  const pa = (value: number): number => value * mmHgPa;
   const tolerancePa = pa(dialExample.toleranceMmHg);
   const meansPa = sharesOfSpread.map((share) => pa(dialExample.middleMmHg + share * spreadMmHg));
   const scale = readingStandardUncertaintyPa({
@@ -50,15 +48,14 @@ export function verdictUnderSwing({ swingMmHg, spreadMmHg }: ToldSwing): Verdict
   );
   const halfWidthPa = widthAt95(scale);
   const verdict = verdictOf(chanceWithin);
-  const figures = pressureFigures('mmHg', 0, 'point');
-  const swing = figures.withUnit(pa(swingMmHg));
-  const spread = figures.withUnit(pa(spreadMmHg));
+  const swing = mmHgWords(pa(swingMmHg));
+  const spread = mmHgWords(pa(spreadMmHg));
   return {
     verdict,
     chanceWithin,
     swing,
     spread,
-    said: `A swing of ${swing} each way, readings ${spread} apart: ${verdicts[verdict]}. The chance that it is within ${figures.withUnit(tolerancePa)} is ${formatChance(chanceWithin)}.`,
+    said: `A swing of ${swing} each way, readings ${spread} apart: ${verdicts[verdict]}. The chance that it is within ${mmHgWords(tolerancePa)} is ${formatChance(chanceWithin)}.`,
     plot: {
       marks: meansPa.map((depressionPa, i) => ({ number: i + 1, depressionPa, halfWidthPa })),
       tolerancePa,
@@ -68,7 +65,7 @@ export function verdictUnderSwing({ swingMmHg, spreadMmHg }: ToldSwing): Verdict
       scalePa: [pa(dialExample.lowMmHg), pa(dialExample.highMmHg)],
       middlePa: pa(dialExample.middleMmHg),
     },
-    plotWords: `Depression: ${meansPa.map((meanPa, i) => `carburettor ${i + 1}, ${figures.range(meanPa, halfWidthPa)}`).join('; ')}.`,
+    plotWords: `Depression: ${meansPa.map((meanPa, i) => `carburettor ${i + 1}, ${mmHgNumber(meanPa)} ± ${mmHgWords(halfWidthPa)}`).join('; ')}.`,
   };
 }
 
@@ -80,7 +77,7 @@ export function flutterFinding(): string {
   const [calm, lively] = [toldSwingExample.swingMmHg, 4 * toldSwingExample.swingMmHg].map((swingMmHg) => {
     const { chanceWithin } = verdictUnderSwing({ ...toldSwingExample, swingMmHg });
     return {
-      swing: pressureFigures('mmHg', 0, 'point').withUnit(pascalsOf(swingMmHg, pressureUnit('mmHg'))),
+      swing: mmHgWords(swingMmHg * mmHgPa),
       chance: formatChance(chanceWithin),
     };
   });

@@ -2,13 +2,11 @@ import { accountOf } from '../advisor/account.ts';
 import { afterTurn, effectAt, engineOf, startingBelief } from '../advisor/belief.ts';
 import { zeros } from '../advisor/matrix.ts';
 import { describeTurnsInWords } from '../format-turns.ts';
-import { screwsOf } from '../linkage.ts';
 import { nextStep } from '../next-step.ts';
 import { numberInWords } from '../number-in-words.ts';
-import { pressureFigures } from '../pressure-figures.ts';
-import { pascalsOf, pressureUnit } from '../pressure-units.ts';
 import type { SessionEvent, SetUp } from '../protocol.ts';
 import { certain } from './certain.ts';
+import { mmHgNumber, mmHgPa, mmHgWords } from './mmhg.ts';
 import { widthAt95 } from '../width-at-95.ts';
 
 /** What a turn of the invented engine really does, against the guess of the advice: in mmHg a turn. */
@@ -43,12 +41,11 @@ export type LearnedEffect = {
 
 /** A session with an engine whose effect is known to us alone: after the first readings, and after each turn that was read. */
 export function learnedEffect(effectMmHg: EffectMmHg): LearnedEffect {
-  const pa = (value: number): number => pascalsOf(value, pressureUnit('mmHg'));
+  const pa = (value: number): number => value * mmHgPa;
   const setUp = exampleSetUp();
   const truth = engineThatAnswers(setUp, pa(effectMmHg));
   const dial = (depressionPa: number): number =>
     pa(gaugeMmHg.resolution) * Math.round(depressionPa / pa(gaugeMmHg.resolution));
-  const { withUnit } = pressureFigures('mmHg', 0, 'point');
   const events: SessionEvent[] = [];
   const learned: Learned[] = [];
   let nowPa: readonly number[] = startMmHg.map(pa);
@@ -77,7 +74,7 @@ export function learnedEffect(effectMmHg: EffectMmHg): LearnedEffect {
     nowPa = truth(nowPa, last.screw - 1, last.turns);
     events.push(last, { kind: 'reading', carburettor: step.read, depressionPa: dial(nowPa[step.read - 1]!) });
   }
-  const words = (each: EffectMmHg) => withUnit(pa(each));
+  const words = (each: EffectMmHg) => mmHgWords(pa(each));
   return {
     truePa: pa(effectMmHg),
     trueWords: words(effectMmHg),
@@ -104,8 +101,7 @@ function describeLearned(
     number,
     number,
   ];
-  const { number, withUnit } = pressureFigures('mmHg', 0, 'point');
-  const range = `${number(lowPa)} to ${withUnit(highPa)}`;
+  const range = `${mmHgNumber(lowPa)} to ${mmHgWords(highPa)}`;
   const asked =
     nextTurns === null
       ? 'No turn is needed any more.'
@@ -119,7 +115,7 @@ function describeLearned(
     likelyPa,
     highPa,
     range,
-    said: `${so} about ${withUnit(likelyPa)} a turn, and with 95\u00a0% from ${range}. ${asked}`,
+    said: `${so} about ${mmHgWords(likelyPa)} a turn, and with 95\u00a0% from ${range}. ${asked}`,
     plotWords: `Believed effect of a turn: ${[...before, range].map((each, k) => `after ${k}, ${each}`).join('; ')}.`,
   };
 }
@@ -131,10 +127,11 @@ export function learnedFinding(): string {
 }
 
 function exampleSetUp(): SetUp {
-  const pa = (value: number): number => pascalsOf(value, pressureUnit('mmHg'));
+  const pa = (value: number): number => value * mmHgPa;
   return {
     carburettors: startMmHg.length,
-    screws: certain(screwsOf('all-adjustable', startMmHg.length)),
+    // Everyone has an adjuster: each screw moves its own.
+    screws: startMmHg.map((_, j) => ({ moves: startMmHg.map((__, i) => Number(i === j)) })),
     tolerancePa: pa(gaugeMmHg.tolerance),
     gauge: { resolutionPa: pa(gaugeMmHg.resolution), flutterPa: pa(gaugeMmHg.flutter) },
   };

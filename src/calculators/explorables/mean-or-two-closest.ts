@@ -1,9 +1,8 @@
 import { matchedTo, referenceWeights } from '../matched-to.ts';
 import { numberInWords } from '../number-in-words.ts';
-import { pressureFigures } from '../pressure-figures.ts';
-import { inUnit, pascalsOf, pressureUnit } from '../pressure-units.ts';
 import { joinedNumbers } from '../screw-words.ts';
 import type { DrawnReadings } from './drawn-readings.ts';
+import { mmHgNumber, mmHgPa, mmHgWords } from './mmhg.ts';
 
 /** The reading of carburettor 4, in mmHg. */
 export const fourthMmHgLimits = { min: 150, max: 350, step: 2 } as const;
@@ -31,10 +30,8 @@ export type ReferenceShown = DrawnReadings & {
 
 /** Four readings against their mean and against the two that read closest. */
 export function meanOrTwoClosest(fourthMmHg: number, chosen: ReferenceChosen): ReferenceShown {
-  const mmHg = pressureUnit('mmHg');
-  const pa = (value: number): number => pascalsOf(value, mmHg);
+  const pa = (value: number): number => value * mmHgPa;
   const readingsPa = [...firstThreeMmHg, fourthMmHg].map(pa);
-  const { number, withUnit } = pressureFigures('mmHg', 0, 'point');
   const against = (kind: ReferenceChosen) => {
     const reference = matchedTo(
       kind === 'mean' ? 'separate-cables' : 'all-adjustable',
@@ -44,28 +41,26 @@ export function meanOrTwoClosest(fourthMmHg: number, chosen: ReferenceChosen): R
     const weights = referenceWeights(reference, readingsPa.length);
     const levelPa = weights.reduce((sum, weight, i) => sum + weight * readingsPa[i]!, 0);
     const offPa = readingsPa.map((reading) => reading - levelPa);
-    const turned = offPa.flatMap((off, i) =>
-      2 * Math.abs(inUnit(off, mmHg)) > toleranceMmHg ? [i + 1] : [],
-    );
+    const turned = offPa.flatMap((off, i) => (2 * Math.abs(off / mmHgPa) > toleranceMmHg ? [i + 1] : []));
     const members = weights.flatMap((weight, i) => (weight > 0 ? [i + 1] : []));
     return { levelPa, offPa, turned, members };
   };
   const both = { mean: against('mean'), 'closest-two': against('closest-two') };
   const asked = ({ offPa, turned }: typeof both.mean, i: number): string => {
-    const off = `${number(Math.abs(offPa[i]!))} ${offPa[i]! < 0 ? 'lower' : 'higher'}`;
+    const off = `${mmHgNumber(Math.abs(offPa[i]!))} ${offPa[i]! < 0 ? 'lower' : 'higher'}`;
     return turned.includes(i + 1) ? `${off}: ${offPa[i]! < 0 ? 'close' : 'open'}` : 'leave';
   };
   const count = ({ turned }: typeof both.mean): string =>
     `${countWords(turned)} ${turned.length < 2 ? 'has' : 'have'}`;
   const closest = `carburettors ${joinedNumbers(both['closest-two'].members)}`;
   return {
-    fourth: withUnit(pa(fourthMmHg)),
+    fourth: mmHgWords(pa(fourthMmHg)),
     levelsPa: { mean: both.mean.levelPa, 'closest-two': both['closest-two'].levelPa },
     turned: { mean: both.mean.turned, 'closest-two': both['closest-two'].turned },
-    said: `To the mean, ${withUnit(both.mean.levelPa)}, ${count(both.mean)} to be turned. To the two closest, ${closest} at ${withUnit(both['closest-two'].levelPa)}, ${count(both['closest-two'])}.`,
+    said: `To the mean, ${mmHgWords(both.mean.levelPa)}, ${count(both.mean)} to be turned. To the two closest, ${closest} at ${mmHgWords(both['closest-two'].levelPa)}, ${count(both['closest-two'])}.`,
     rows: readingsPa.map((reading, i) => ({
       carburettor: String(i + 1),
-      reading: number(reading),
+      reading: mmHgNumber(reading),
       mean: asked(both.mean, i),
       'closest-two': asked(both['closest-two'], i),
     })),
@@ -83,7 +78,7 @@ export function meanOrTwoClosest(fourthMmHg: number, chosen: ReferenceChosen): R
       scalePa: [pa(drawnMmHgLimits.min), pa(drawnMmHgLimits.max)],
       middlePa: both[chosen].levelPa,
     },
-    plotWords: `Readings of ${readingsPa.map(number).join(', ')} mmHg, and the way of each to ${chosen === 'mean' ? 'the mean' : 'the two closest'}, ${withUnit(both[chosen].levelPa)}.`,
+    plotWords: `Readings of ${readingsPa.map(mmHgNumber).join(', ')} mmHg, and the way of each to ${chosen === 'mean' ? 'the mean' : 'the two closest'}, ${mmHgWords(both[chosen].levelPa)}.`,
   };
 }
 

@@ -1,19 +1,32 @@
 import { formatFixed } from '../format-number.ts';
 import { margins } from '../advisor/priors.ts';
 import { describeTurnSize } from '../format-turns.ts';
-import { inventEngine } from '../practice/invent.ts';
-import type { PracticeEngine } from '../practice/engine.ts';
-import { firstState } from '../practice/state.ts';
+import type { SteadyEngine } from '../practice/engine.ts';
 import { holdingReach, leftAlone, trueDepressionsPa } from '../practice/steady.ts';
-import { pressureFigures } from '../pressure-figures.ts';
 import { joinedNumbers, membersWords, screwWords } from '../screw-words.ts';
-import { certain } from './certain.ts';
 import type { DrawnReadings } from './drawn-readings.ts';
+import { mmHgNumber, mmHgPa, mmHgWords } from './mmhg.ts';
+import { engineShowing } from './one-screw-engine.ts';
 
-/** Two kinds of linkage, each an invented engine of the practice engine. */
+/** Two kinds of linkage, invented: what the gauges show before, in mmHg, and which carburettors each screw moves. */
 const oneScrewExercises = {
-  'all-adjustable': { generation: 'all-adjustable', carburettors: 4, grade: 1, seed: 4, fault: null },
-  'paired-screws': { generation: 'paired-screws', carburettors: 4, grade: 1, seed: 3, fault: null },
+  'all-adjustable': {
+    showsMmHg: [235, 271, 237, 211],
+    moves: [
+      [1, 0, 0, 0],
+      [0, 1, 0, 0],
+      [0, 0, 1, 0],
+      [0, 0, 0, 1],
+    ],
+  },
+  'paired-screws': {
+    showsMmHg: [278, 232, 228, 241],
+    moves: [
+      [1, 0, 0, 0],
+      [0, 0, 0, 1],
+      [0, 0, 1, 1],
+    ],
+  },
 } as const;
 
 export type OneScrewLinkage = keyof typeof oneScrewExercises;
@@ -24,7 +37,7 @@ export const oneScrewMinutesLimits = { min: -30, max: 30, step: 5 } as const;
 
 /** An engine as it stands, before a screw is turned. */
 export type OneScrewScene = {
-  readonly engine: PracticeEngine;
+  readonly engine: SteadyEngine;
   readonly reach: number;
   readonly beforePa: readonly number[];
   /** What each screw moves: `1`, `3 and 4`. */
@@ -50,29 +63,30 @@ export type OneScrewShown = DrawnReadings & {
 
 /** The engine of a linkage, the same every time. */
 export function oneScrewScene(linkage: OneScrewLinkage): OneScrewScene {
-  const engine = certain(inventEngine(oneScrewExercises[linkage]));
-  const { controls } = firstState(engine, 0);
+  const { showsMmHg, moves } = oneScrewExercises[linkage];
+  const engine = engineShowing(showsMmHg, moves);
+  const untouched = settingsOf(engine, () => 0);
   return {
     engine,
-    reach: holdingReach(engine, controls),
-    beforePa: trueDepressionsPa(engine, controls),
-    moves: engine.screws.map(({ moves }) => membersWords(moves)),
+    reach: holdingReach(engine, untouched),
+    beforePa: trueDepressionsPa(engine, untouched),
+    moves: moves.map(membersWords),
   };
 }
+
+const settingsOf = (engine: SteadyEngine, turnsOf: (screw: number) => number) => ({
+  idleTurns: 0,
+  screwTurns: engine.screws.map((_, j) => turnsOf(j + 1)),
+});
 
 /** What every gauge shows after one screw was turned: computed by the practice engine, which knows nothing of the advice. */
 export function turnOneScrew(scene: OneScrewScene, { screw, minutes, speedBack }: OneTurn): OneScrewShown {
   const { engine, reach, beforePa } = scene;
   const turns = minutes * margins.turnStep;
-  const { controls } = firstState(engine, 0);
-  const turned = {
-    ...controls,
-    screwTurns: controls.screwTurns.map((_, j) => (j === screw - 1 ? turns : 0)),
-  };
+  const turned = settingsOf(engine, (each) => (each === screw ? turns : 0));
   const { rpm, depressionsPa } = speedBack
     ? { rpm: engine.targetRpm, depressionsPa: trueDepressionsPa(engine, turned) }
     : leftAlone(engine, turned, reach);
-  const figures = pressureFigures('mmHg', 0, 'point');
   const amount = `${describeTurnSize(turns)}${turns === 0 ? '' : turns > 0 ? ' open' : ' shut'}`;
   const speed = `${formatFixed(rpm / 10, 0)}0\u00a0rpm`;
   const changesPa = depressionsPa.map((pa, i) => pa - beforePa[i]!);
@@ -80,10 +94,10 @@ export function turnOneScrew(scene: OneScrewScene, { screw, minutes, speedBack }
   const group = (isMoved: boolean): string => {
     const members = changesPa.flatMap((_, i) => ((moved[i] !== 0) === isMoved ? [i] : []));
     const sizes = members.map((i) => Math.abs(changesPa[i]!));
-    const [least, most] = [Math.min(...sizes), Math.max(...sizes)].map(figures.number);
+    const [least, most] = [Math.min(...sizes), Math.max(...sizes)].map(mmHgNumber);
     const [noun, verb] = members.length === 1 ? ['carburettor', 'reads'] : ['carburettors', 'read'];
     const way = changesPa[members[0]!]! < 0 ? 'lower' : 'higher';
-    return `${noun}\u00a0${joinedNumbers(members.map((i) => i + 1))} ${verb} ${least === most ? '' : `${least} to `}${figures.withUnit(Math.max(...sizes))} ${way}`;
+    return `${noun}\u00a0${joinedNumbers(members.map((i) => i + 1))} ${verb} ${least === most ? '' : `${least} to `}${mmHgWords(Math.max(...sizes))} ${way}`;
   };
   const hand = speedBack
     ? `the speed brought back to ${speed}`
@@ -103,20 +117,20 @@ export function turnOneScrew(scene: OneScrewScene, { screw, minutes, speedBack }
         halfWidthPa: 0,
         beforePa: beforePa[i]!,
       })),
-      tolerancePa: engine.tolerancePa,
+      tolerancePa: 20 * mmHgPa,
       unit: 'mmHg',
       decimals: 0,
       mark: 'point',
       scalePa: widestPa(beforePa),
     },
-    plotWords: `Depression: ${depressionsPa.map((pa, i) => `carburettor ${i + 1}, ${figures.withUnit(pa)}, before ${figures.number(beforePa[i]!)}`).join('; ')}.`,
+    plotWords: `Depression: ${depressionsPa.map((pa, i) => `carburettor ${i + 1}, ${mmHgWords(pa)}, before ${mmHgNumber(beforePa[i]!)}`).join('; ')}.`,
   };
 }
 
 /** The scale keeps still while a screw is turned: as far beyond the readings as half a turn can bring them. */
 const widestPa = (beforePa: readonly number[]): readonly [number, number] => {
   const [low, high] = [Math.min(...beforePa), Math.max(...beforePa)];
-  return [low * 0.7, high * 1.45];
+  return [low * 0.75, high * 1.35];
 };
 
 const sentenceCase = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,8 +1,8 @@
 import { isentropicFlowFunction } from '../compressible-flow.ts';
 import { dryAirGasConstant } from '../dry-air.ts';
 import { intakeK } from './constants.ts';
-import type { PracticeCylinder, PracticeEngine } from './engine.ts';
-import type { Controls } from './state.ts';
+import type { PracticeCylinder, SteadyCylinder, SteadyEngine } from './engine.ts';
+import type { Settings } from './state.ts';
 
 /** No throttle is shut: what leaks past it, m². From memory. */
 const leastM2 = 2e-7;
@@ -11,7 +11,7 @@ const leastM2 = 2e-7;
  * Open area of a cylinder's throttle in m²: what it has from the first, and what screws, idle-speed screw and hand add.
  * Areas add, since lifts do and a slide or an air bypass opens in proportion; a throttle plate does so over small angles.
  */
-export function openM2(engine: PracticeEngine, cylinder: number, lift: number, controls: Controls): number {
+export function openM2(engine: SteadyEngine, cylinder: number, lift: number, controls: Settings): number {
   const { cylinders, screws, idleScrew, handM2 } = engine;
   let area = cylinders[cylinder]!.areaM2 + lift * handM2 + controls.idleTurns * idleScrew.areaPerTurnM2;
   for (const [j, screw] of screws.entries())
@@ -28,8 +28,8 @@ export const runnerPa = (cylinder: PracticeCylinder, airKg: number): number =>
  * (Heywood, 1988, eqs. C.8 and C.9). Above the ambient pressure nothing flows back.
  */
 export function airInKgPerS(
-  engine: PracticeEngine,
-  cylinder: PracticeCylinder,
+  engine: Pick<SteadyEngine, 'ambientPa' | 'ambientK'>,
+  cylinder: SteadyCylinder,
   areaM2: number,
   pa: number,
 ): number {
@@ -39,7 +39,7 @@ export function airInKgPerS(
 }
 
 /** Air that a cylinder draws, kg/s: η_v ρ V_d N/120, one filling in two turns (speed–density; Heywood, eq. 2.27a). */
-export const airOutKgPerS = (cylinder: PracticeCylinder, pa: number, rpm: number): number =>
+export const airOutKgPerS = (cylinder: SteadyCylinder, pa: number, rpm: number): number =>
   (cylinder.volumetricEfficiency * (pa / (dryAirGasConstant * intakeK)) * cylinder.displacementM3 * rpm) /
   120;
 

@@ -26,6 +26,17 @@ export type PracticeScrew = {
   readonly lockShiftTurns: number;
 };
 
+/** What the air and the power of an engine at rest hang on: all that the relations of `steady.ts` read. */
+export type SteadyCylinder = Omit<PracticeCylinder, 'runnerM3' | 'intakeAtDegrees'>;
+export type SteadyEngine = Pick<
+  PracticeEngine,
+  'ambientPa' | 'ambientK' | 'handM2' | 'airToFuel' | 'indicatedEfficiency' | 'frictionFactor' | 'targetRpm'
+> & {
+  readonly cylinders: readonly SteadyCylinder[];
+  readonly screws: readonly Pick<PracticeScrew, 'moves' | 'areaPerTurnM2'>[];
+  readonly idleScrew: Pick<PracticeEngine['idleScrew'], 'areaPerTurnM2'>;
+};
+
 /** Faults to find. None of them is a matter of balance. */
 export const practiceFaults = [
   'air-leak',

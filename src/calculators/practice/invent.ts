@@ -3,15 +3,14 @@ import { generations, hasFreeCommonMove, screwsOf } from '../linkage.ts';
 import type { Screw } from '../protocol.ts';
 import { fail, succeed, valueOfChecked } from '../result.ts';
 import type { Result } from '../result.ts';
-import { dryAirGasConstant } from '../dry-air.ts';
 import { checkExercise } from './check-exercise.ts';
-import { intakeK, petrolHeatJPerKg, startRpm, warmK } from './constants.ts';
+import { startRpm, warmK } from './constants.ts';
 import type { PracticeCylinder, PracticeEngine, PracticeScrew } from './engine.ts';
 import type { Exercise } from './exercise.ts';
 import { frictionPa } from './friction.ts';
 import { drawsFrom } from './random.ts';
 import { firstState } from './state.ts';
-import { areaForM2, trueSpreadPa } from './steady.ts';
+import { areaForM2, givenPerPa, indicatedEfficiencyOf, trueSpreadPa } from './steady.ts';
 
 const mmHg = (conventionalMercuryDensity * standardGravity) / 1000;
 
@@ -94,11 +93,9 @@ export function inventEngine(exercise: Exercise): Result<PracticeEngine> {
   }));
 
   const frictionAtPa = (rpm: number): number => frictionPa(rpm, warmK, frictionFactor);
-  // At rest between drive and brake: c p = p₀ − p + friction, with c p what the charge of a stroke gives.
-  const givenPerPa = (levelPa + frictionAtPa(targetRpm)) / (ambientPa - levelPa);
-  const idlePa = ambientPa - (ambientPa + frictionAtPa(startRpm)) / (1 + givenPerPa);
-  const indicatedEfficiency =
-    (givenPerPa * dryAirGasConstant * intakeK * airToFuel) / (0.75 * petrolHeatJPerKg);
+  const given = givenPerPa(levelPa, ambientPa, frictionAtPa(targetRpm));
+  const idlePa = ambientPa - (ambientPa + frictionAtPa(startRpm)) / (1 + given);
+  const indicatedEfficiency = indicatedEfficiencyOf(given, 0.75, airToFuel);
   const mean = { ...shapes[0], volumetricEfficiency: 0.75, dischargeCoefficient: 0.75 } as PracticeCylinder;
   const areaOf = (cylinder: Omit<PracticeCylinder, 'areaM2'>, pa: number, rpm: number): number =>
     areaForM2(cylinder, pa, rpm, ambientPa, ambientK);

@@ -20,6 +20,9 @@ export type Controls = {
   readonly fan: boolean;
 };
 
+/** Those that open the throttles and stay. */
+export type Settings = Pick<Controls, 'idleTurns' | 'screwTurns'>;
+
 /** Running totals in joules and kilograms, from the start; with them mass and energy can be drawn up. */
 export type Ledger = {
   readonly airInKg: number;

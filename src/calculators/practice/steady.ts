@@ -2,17 +2,17 @@ import { isentropicFlowFunction } from '../compressible-flow.ts';
 import { dryAirGasConstant } from '../dry-air.ts';
 import { airInKgPerS, airOutKgPerS, openM2 } from './breathing.ts';
 import { intakeK, petrolHeatJPerKg, stallRpm, warmK } from './constants.ts';
-import type { PracticeCylinder, PracticeEngine } from './engine.ts';
+import type { SteadyCylinder, SteadyEngine } from './engine.ts';
 import { frictionPa } from './friction.ts';
-import type { Controls } from './state.ts';
+import type { Settings } from './state.ts';
 
 /** No search for a speed goes further; from memory. */
 const fastestRpm = 8000;
 
 /** Mean absolute pressure in the intake of a cylinder that is fed through an open area at a speed, Pa. */
 export function steadyPa(
-  engine: PracticeEngine,
-  cylinder: PracticeCylinder,
+  engine: SteadyEngine,
+  cylinder: SteadyCylinder,
   areaM2: number,
   rpm: number,
 ): number {
@@ -27,7 +27,7 @@ export function steadyPa(
 }
 
 /** What drives the crank less what brakes it, in watts, with the throttles so far open, and the pressures there. */
-function balanceW(engine: PracticeEngine, controls: Controls, lift: number, rpm: number, metalK: number) {
+function balanceW(engine: SteadyEngine, controls: Settings, lift: number, rpm: number, metalK: number) {
   const pressuresPa = engine.cylinders.map((cylinder, i) =>
     steadyPa(engine, cylinder, openM2(engine, i, lift, controls), rpm),
   );
@@ -42,8 +42,8 @@ function balanceW(engine: PracticeEngine, controls: Controls, lift: number, rpm:
 
 /** The reach of the hand that holds a speed: there the engine, warm unless told otherwise, neither gains nor loses. */
 export function holdingReach(
-  engine: PracticeEngine,
-  controls: Controls,
+  engine: SteadyEngine,
+  controls: Settings,
   rpm = engine.targetRpm,
   metalK = warmK,
 ): number {
@@ -55,8 +55,8 @@ export function holdingReach(
  * told, and the hand holding the speed that is asked for.
  */
 export function trueDepressionsPa(
-  engine: PracticeEngine,
-  controls: Controls,
+  engine: SteadyEngine,
+  controls: Settings,
   rpm = engine.targetRpm,
   metalK = warmK,
 ): readonly number[] {
@@ -64,12 +64,12 @@ export function trueDepressionsPa(
 }
 
 /** Where the warm engine comes to rest when the hand stays at a reach: its speed, and every depression there. */
-export function leftAlone(engine: PracticeEngine, controls: Controls, reach: number) {
+export function leftAlone(engine: SteadyEngine, controls: Settings, reach: number) {
   const rpm = rootOf(fastestRpm, stallRpm, (speed) => balanceW(engine, controls, reach, speed, warmK).watts);
   return { rpm, depressionsPa: depressionsPa(engine, controls, reach, rpm) };
 }
 
-const depressionsPa = (engine: PracticeEngine, controls: Controls, reach: number, rpm: number) =>
+const depressionsPa = (engine: SteadyEngine, controls: Settings, reach: number, rpm: number) =>
   balanceW(engine, controls, reach, rpm, warmK).pressuresPa.map((pa) => engine.ambientPa - pa);
 
 /** By halving, from where a function is below 0 to where it is not. */
@@ -83,15 +83,29 @@ function rootOf(below: number, above: number, of: (at: number) => number): numbe
   return (low + high) / 2;
 }
 
+/**
+ * At rest between drive and brake, c p = p₀ − p + friction: c p is what the charge of a stroke gives, so c follows from
+ * the depression of a levelled set.
+ */
+export const givenPerPa = (levelPa: number, ambientPa: number, friction: number): number =>
+  (levelPa + friction) / (ambientPa - levelPa);
+
+/** The share of the fuel's heat that has to push the pistons for that. */
+export const indicatedEfficiencyOf = (
+  given: number,
+  volumetricEfficiency: number,
+  airToFuel: number,
+): number => (given * dryAirGasConstant * intakeK * airToFuel) / (volumetricEfficiency * petrolHeatJPerKg);
+
 /** Highest less lowest. */
-export const trueSpreadPa = (engine: PracticeEngine, controls: Controls): number => {
+export const trueSpreadPa = (engine: SteadyEngine, controls: Settings): number => {
   const depressions = trueDepressionsPa(engine, controls);
   return Math.max(...depressions) - Math.min(...depressions);
 };
 
 /** The open area that keeps a cylinder at a depression and a speed, m². */
 export function areaForM2(
-  cylinder: Omit<PracticeCylinder, 'areaM2'>,
+  cylinder: Omit<SteadyCylinder, 'areaM2'>,
   depressionPa: number,
   rpm: number,
   ambientPa: number,
