@@ -1,5 +1,5 @@
 import { questionScores, rankAddresses, type AskedPage } from './search-questions.ts';
-import { searchWords } from './search-words.ts';
+import { isLike, searchWords } from './search-words.ts';
 import { siteAddress } from './site-address.ts';
 
 /** A piece of a page's text; `found` where it is what was searched for. */
@@ -63,20 +63,23 @@ function load(): Promise<Searchable> {
   return loading;
 }
 
-/** The pages with these words or with a question like these, best first; `null` when a later call has taken over. Rejects without the index. */
+/**
+ * The pages with these words or with a question like these, best first; `null` when a later call has taken over.
+ * Rejects without the index.
+ */
 export async function findPages(query: string): Promise<FoundPage[] | null> {
   const { pagefind, asked } = await load();
   const words = searchWords(query);
   const together = await pagefind.debouncedSearch(words.join(' '));
   if (together === null) return null;
   const each = words.length > 1 ? await Promise.all(words.map((word) => pagefind.search(word))) : [];
-  const searches = await Promise.all([together, ...each].map(({ results }) => pagesOf(results)));
+  const searches = await Promise.all([together, ...each].map(({ results }) => pagesWith(words, results)));
   return rankAddresses(searches, questionScores(query, asked))
     .slice(0, mostPages)
     .flatMap((address) => {
       // What all the words together found has the fullest excerpt; a page that only asks is shown by its description.
-      const page = searches.flat().find((one) => one.address === address)?.page;
-      if (page) return [{ address, title: page.meta.title ?? address, excerpt: splitExcerpt(page.excerpt) }];
+      const page = searches.flat().find((one) => one.address === address);
+      if (page) return [page];
       const asking = asked.find((one) => one.address === address);
       return asking
         ? [{ address, title: asking.title, excerpt: [{ text: asking.description, found: false }] }]
@@ -84,13 +87,16 @@ export async function findPages(query: string): Promise<FoundPage[] | null> {
     });
 }
 
-const pagesOf = (results: readonly PagefindResult[]) =>
-  Promise.all(
+/** The best pages of one search, without those found only by the first letter or two of an unknown word. */
+async function pagesWith(words: readonly string[], results: readonly PagefindResult[]) {
+  const pages = await Promise.all(
     results.slice(0, mostPages).map(async ({ score, data }) => {
-      const page = await data();
-      return { address: page.url, score, page };
+      const { url, excerpt, meta } = await data();
+      return { address: url, title: meta.title ?? url, excerpt: splitExcerpt(excerpt), score };
     }),
   );
+  return pages.filter(({ excerpt }) => excerpt.some(({ text, found }) => found && isLike(text, words)));
+}
 
 const entities: Record<string, string> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'", '#x27': "'" };
 

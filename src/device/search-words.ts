@@ -83,3 +83,12 @@ export function questionStems(question: string): string[] {
     ),
   ];
 }
+
+/** Letters that a word of a page must share with a searched one: fewer is chance. */
+const sharedLetters = 3;
+
+/** Whether a marked word begins as one that was searched for; the index shortens an unknown word until something fits. */
+export function isLike(marked: string, words: readonly string[]): boolean {
+  const [found = ''] = wordsOf(marked);
+  return words.some((word) => found.startsWith(word.slice(0, sharedLetters)));
+}

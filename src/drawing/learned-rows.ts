@@ -20,7 +20,7 @@ export type LearnedRows = {
 };
 
 const left = 8;
-const right = 66;
+const right = 70;
 const lowMmHg = 35;
 const highMmHg = 500;
 const ticksMmHg = [50, 100, 200, 400] as const;
@@ -38,13 +38,13 @@ export function learnedRowsOf({ learned, truePa }: LearnedEffect, turns: number,
     axisY,
     axisX: [left, right],
     trueX: place(truePa),
-    rows: learned.slice(0, turns + 1).map(({ lowPa, likelyPa, highPa, range }, row) => ({
+    rows: learned.slice(0, turns + 1).map(({ lowPa, likelyPa, highPa, figures }, row) => ({
       turns: row,
       y: firstRow + row * rowHeight,
       lowX: place(lowPa),
       likelyX: place(likelyPa),
       highX: place(highPa),
-      label: range,
+      label: figures,
     })),
     ticks: ticksMmHg.map((value) => ({ x: place(value * mmHgPa), label: formatExact(value) })),
   };

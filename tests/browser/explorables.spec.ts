@@ -8,11 +8,11 @@ const explorables = [
     id: 'turn-one-screw',
     page: 'the-adjusting-cycle',
     finding: 'One screw moves every reading.',
-    said: 'carburettor 1 reads 30 mmHg lower, and carburettors 2, 3 and 4 read 8 to 12 mmHg higher.',
+    said: 'carburettor 1 reads 25 mmHg lower, and carburettors 2, 3 and 4 read 7 to 10 mmHg higher.',
     slider: 'Turned by',
     keys: ['End'],
     heard: '1/2 turn open',
-    then: 'opened by 1/2 turn, the speed brought back to 2100 rpm: carburettor 1 reads 56 mmHg lower',
+    then: 'opened by 1/2 turn, the speed brought back to 2100 rpm: carburettor 1 reads 47 mmHg lower',
   },
   {
     id: 'most-thread-level',
@@ -77,7 +77,8 @@ const explorables = [
   {
     id: 'learned-effect',
     page: 'method',
-    finding: 'It starts at 43 to 454 mmHg; one small turn that has been read narrows that to 62 to 150 mmHg.',
+    finding:
+      'It starts at 43 to 454 mmHg a turn; one small turn that has been read narrows that to 62 to 150 mmHg.',
     said: 'After five turns, the last of 13/60 turn,',
     slider: 'Turns that have been read',
     keys: ['Home', 'ArrowRight'],
@@ -152,7 +153,7 @@ test('one screw: another linkage has other screws, and a speed left to itself is
   await part.getByLabel('3 and 4', { exact: true }).check();
   await part.getByLabel('left to itself').check();
   await expect(part.getByRole('status')).toContainText(
-    'The screw that moves 3 and 4 opened by 1/4 turn, the throttle left alone, so that the engine runs at 2190 rpm',
+    'The screw that moves 3 and 4 opened by 1/4 turn, the throttle left alone, so that the engine runs at 2170 rpm',
   );
 });
 

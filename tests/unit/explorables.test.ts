@@ -59,10 +59,10 @@ describe('turn one screw', () => {
     const shown = turnOneScrew(scene, oneTurnExample);
     expect(shown.rpm).toBe(scene.engine.targetRpm);
     expect(plain(shown.said)).toBe(
-      'The screw of carburettor 1 opened by 1/4 turn, the speed brought back to 2100 rpm: carburettor 1 reads 30 mmHg lower, and carburettors 2, 3 and 4 read 8 to 12 mmHg higher.',
+      'The screw of carburettor 1 opened by 1/4 turn, the speed brought back to 2100 rpm: carburettor 1 reads 25 mmHg lower, and carburettors 2, 3 and 4 read 7 to 10 mmHg higher.',
     );
     expect(plain(shown.amount)).toBe('1/4 turn open');
-    expect(plain(shown.plotWords)).toContain('carburettor 1, 206 mmHg, before 235;');
+    expect(plain(shown.plotWords)).toContain('carburettor 1, 212 mmHg, before 236;');
   });
 
   test('a screw between pairs moves two, and the throttle left alone lets the engine slow down', () => {
@@ -70,7 +70,7 @@ describe('turn one screw', () => {
     expect(scene.moves).toEqual(['1', '4', '3 and 4']);
     const shown = turnOneScrew(scene, { screw: 3, minutes: -30, speedBack: false });
     expect(plain(shown.said)).toBe(
-      'The screw that moves 3 and 4 closed by 1/2 turn, the throttle left alone, so that the engine runs at 1860 rpm: carburettors 3 and 4 read 75 to 79 mmHg higher, and carburettors 1 and 2 read 40 to 45 mmHg lower.',
+      'The screw that moves 3 and 4 closed by 1/2 turn, the throttle left alone, so that the engine runs at 1940 rpm: carburettors 3 and 4 read 48 to 53 mmHg higher, and carburettors 1 and 2 read 25 to 28 mmHg lower.',
     );
   });
 
@@ -279,7 +279,7 @@ describe('how the effect of a turn is learned', () => {
 
   test('is told in words, up to where no turn is needed any more', () => {
     expect(plain(learnedFinding())).toContain(
-      'It starts at 43 to 454 mmHg; one small turn that has been read narrows that to 62 to 150 mmHg.',
+      'It starts at 43 to 454 mmHg a turn; one small turn that has been read narrows that to 62 to 150 mmHg.',
     );
     const { learned } = learnedEffect(140);
     expect(plain(learned[0]!.said)).toContain('Before any turn the effect is a guess, about 140 mmHg a turn');

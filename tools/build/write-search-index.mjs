@@ -11,7 +11,10 @@ function mustBeClean(errors) {
 
 /** The search index over the built pages. Any error fails the build; so does an index without pages. */
 export async function writeSearchIndex(folder) {
-  const { index, errors } = await createIndex({ keepIndexUrl: false, excludeSelectors: ['.unseen'] });
+  const { index, errors } = await createIndex({
+    keepIndexUrl: false,
+    excludeSelectors: ['.unseen', '.formula', 'annotation'],
+  });
   mustBeClean(errors);
   const added = await index.addDirectory({ path: folder });
   mustBeClean(added.errors);

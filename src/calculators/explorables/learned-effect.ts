@@ -27,6 +27,8 @@ export type Learned = {
   readonly likelyPa: number;
   readonly highPa: number;
   readonly range: string;
+  /** The same without its unit. */
+  readonly figures: string;
   readonly said: string;
   readonly plotWords: string;
 };
@@ -101,7 +103,8 @@ function describeLearned(
     number,
     number,
   ];
-  const range = `${mmHgNumber(lowPa)} to ${mmHgWords(highPa)}`;
+  const figures = `${mmHgNumber(lowPa)} to ${mmHgNumber(highPa)}`;
+  const range = `${figures}\u00a0mmHg`;
   const asked =
     nextTurns === null
       ? 'No turn is needed any more.'
@@ -115,6 +118,7 @@ function describeLearned(
     likelyPa,
     highPa,
     range,
+    figures,
     said: `${so} about ${mmHgWords(likelyPa)} a turn, and with 95\u00a0% from ${range}. ${asked}`,
     plotWords: `Believed effect of a turn: ${[...before, range].map((each, k) => `after ${k}, ${each}`).join('; ')}.`,
   };
@@ -123,7 +127,7 @@ function describeLearned(
 export function learnedFinding(): string {
   const { learned, trueWords } = learnedEffect(effectMmHgExample);
   const [guess, first] = learned;
-  return `Nobody tells the session what a turn does. It starts at ${guess!.range}; one small turn that has been read narrows that to ${first!.range}. This invented engine moves by ${trueWords} a turn.`;
+  return `Nobody tells the session what a turn does. It starts at ${guess!.range} a turn; one small turn that has been read narrows that to ${first!.range}. This invented engine moves by ${trueWords} a turn.`;
 }
 
 function exampleSetUp(): SetUp {

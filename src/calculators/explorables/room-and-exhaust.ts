@@ -56,7 +56,8 @@ export function roomAndExhaust(chosen: RoomChosen): RoomShown {
   const air = airOf(chosen);
   const minutes = levels.map(({ value }) => minutesToReach(air, value));
   const finalPpm = concentrationPpm(air, drawnMinutes);
-  const times = Array.from({ length: 61 }, (_, k) => (drawnMinutes * k) / 60);
+  // Closer together at the start, where the curve is steep.
+  const times = Array.from({ length: 61 }, (_, k) => drawnMinutes * (k / 60) ** 2);
   const passed = levels.map(({ value, body, meaning }, i) => {
     const after = minutes[i];
     const what = `${formatExact(value)}\u00a0ppm (${body}: ${meaning})`;

@@ -10,7 +10,7 @@ import {
   parseChecklistLink,
   writeChecklistLink,
 } from '../../calculators/index.ts';
-import { generationWords } from './bench-session/words.ts';
+import { generationWords } from './bench-session/generation-words.ts';
 import CalculatorFrame from './calculator/CalculatorFrame.tsx';
 import ChoiceField from './calculator/ChoiceField.tsx';
 import TextField from './calculator/TextField.tsx';

@@ -6,7 +6,7 @@ import {
 } from '../../calculators/index.ts';
 import { addressWith } from '../../device/fragment.ts';
 import { siteAddress } from '../../device/site-address.ts';
-import { generationWords } from './bench-session/words.ts';
+import { generationWords } from './bench-session/generation-words.ts';
 import AnswerRows from './calculator/AnswerRows.tsx';
 import AnswerSection from './calculator/AnswerSection.tsx';
 import CalculatorFrame from './calculator/CalculatorFrame.tsx';
@@ -76,7 +76,7 @@ export default function ThreadTravelBudget() {
             <Warnings lines={answer.warnings} />
             <TravelPlot answer={answer} />
             <TurnsTable caption="In turns. After: with the plan made." turns="plan" rows={answer.rows} now />
-            <h3>The level that leaves the most thread</h3>
+            <h2>The level that leaves the most thread</h2>
             <p>{answer.shift?.lead ?? answer.noShift}</p>
             {answer.shift !== null && (
               <>

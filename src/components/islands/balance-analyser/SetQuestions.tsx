@@ -1,5 +1,5 @@
 import { balanceAnalyserFields, generations, pressureUnits } from '../../../calculators/index.ts';
-import { generationWords } from '../bench-session/words.ts';
+import { generationWords } from '../bench-session/generation-words.ts';
 import ChoiceField from '../calculator/ChoiceField.tsx';
 import TextField from '../calculator/TextField.tsx';
 import type { QuestionsProps } from './calculator.ts';

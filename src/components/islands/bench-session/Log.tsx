@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import type { RecordedEvent } from '../../../device/session-record.ts';
 import { ReadingForm } from './ReadingForm.tsx';
 import { TurnForm } from './TurnForm.tsx';
-import { eventWords, figure, type Figures } from './words.ts';
+import { eventWords } from './record-words.ts';
+import { figure, type Figures } from './words.ts';
 
 /** Everything that was done, newest first. Every line can be put right; the last can be undone. */
 export function Log({

@@ -12,15 +12,9 @@ import { EstimateTable } from './EstimateTable.tsx';
 import { SavedLine } from './SavedLine.tsx';
 import { StripPlot } from './StripPlot.tsx';
 import type { BenchActions, BenchState } from './use-bench.ts';
-import {
-  dateWords,
-  eventWords,
-  figureWithUnit,
-  generationWords,
-  verdictWords,
-  type Figures,
-  type Mark,
-} from './words.ts';
+import { generationWords } from './generation-words.ts';
+import { dateWords, eventWords, verdictWords } from './record-words.ts';
+import { figureWithUnit, type Figures, type Mark } from './words.ts';
 
 /** A session that has ended: its result, its name and notes, and everything that was done. */
 export function RecordView({

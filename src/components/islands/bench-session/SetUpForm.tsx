@@ -21,7 +21,8 @@ import { LinkageDrawing } from './LinkageDrawing.tsx';
 import { newSession } from './sessions.ts';
 import { ThreadQuestion } from './ThreadQuestion.tsx';
 import { UnitQuestion } from './UnitQuestion.tsx';
-import { fieldLabels, labelOf, generationList, generationWords } from './words.ts';
+import { generationList, generationWords } from './generation-words.ts';
+import { fieldLabels, labelOf } from './set-up-words.ts';
 
 type Props = {
   readonly first: SetUpAnswers;

@@ -4,7 +4,8 @@ import { largestRecordBytes, readRecord, type RecordFault } from '../../../devic
 import type { StoredSession } from '../../../device/session-store.ts';
 import { storedFrom } from './sessions.ts';
 import type { BenchActions, BenchState } from './use-bench.ts';
-import { dateWords, generationWords, verdictWords } from './words.ts';
+import { generationWords } from './generation-words.ts';
+import { dateWords, verdictWords } from './record-words.ts';
 
 const faultWords = (fault: RecordFault, file: string): string => {
   switch (fault.kind) {

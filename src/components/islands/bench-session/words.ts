@@ -2,7 +2,6 @@ import {
   describeTurnSize,
   formatFixed,
   formatReading,
-  generations,
   handDirection,
   isShort,
   membersWords,
@@ -10,10 +9,8 @@ import {
   screwWords,
   type Bench,
   type BenchSetUp,
-  type Generation,
   type OpeningDirection,
 } from '../../../calculators/index.ts';
-import type { RecordedEvent } from '../../../device/session-record.ts';
 
 export type Mark = 'point' | 'comma';
 
@@ -25,16 +22,6 @@ export const figure = (pascals: number, { unit, setUp, mark }: Figures): string 
 
 export const figureWithUnit = (pascals: number, figures: Figures): string =>
   `${figure(pascals, figures)}\u00a0${figures.unit}`;
-
-export const generationWords: Readonly<Record<Generation, string>> = {
-  'separate-cables': 'Each carburettor has its own cable',
-  'all-adjustable': 'Ganged, an adjuster on every carburettor',
-  'fixed-reference': 'Ganged, one carburettor has no adjuster',
-  'paired-screws': 'Ganged, screws between neighbours',
-  'bypass-screws': 'Throttle bodies with an air screw each',
-};
-
-export const generationList = generations;
 
 /** A screw as it is called at the bench: by the carburettors that it moves. */
 export const screwName = (setUp: BenchSetUp, screw: number): string =>
@@ -164,52 +151,8 @@ const shortScrews = (bench: Bench, setUp: BenchSetUp): string => {
     : 'the thread left does not allow it';
 };
 
-/** A line of the log. */
-export const eventWords = (event: RecordedEvent, figures: Figures): string => {
-  if (event.kind === 'reading') {
-    const other = event.typed !== undefined && /[a-z″"]/iu.test(event.typed) ? ` (${event.typed})` : '';
-    const rpm = event.rpm === undefined ? '' : ` at ${formatFixed(event.rpm, 0)} rpm`;
-    return `Read carburettor ${event.carburettor}: ${figure(event.depressionPa, figures)}${other}${rpm}`;
-  }
-  const verb = event.turns < 0 ? 'Closed' : 'Opened';
-  return `${verb} ${screwName(figures.setUp, event.screw)} by ${describeTurnSize(event.turns)}`;
-};
-
 /** What the strip says, for those who do not see it. */
 export const stripWords = (bench: Bench, figures: Figures): string =>
   `Estimated depression: ${bench.estimate.depressionPa
     .map((pascals, i) => `carburettor ${i + 1}, ${figure(pascals, figures)}`)
     .join('; ')} ${figures.unit}.`;
-
-/** A date as it is read: 25 November 2026, 14:05. */
-export const dateWords = (instant: string): string =>
-  new Date(instant).toLocaleString('en-GB', { dateStyle: 'long', timeStyle: 'short' });
-
-export const verdictWords = {
-  'under-way': 'sign-off round under way',
-  within: 'signed off as within',
-  'not-within': 'ended, not within',
-} as const;
-
-/** What each question of the set-up is called, beside it and in the summary of what is wrong. */
-export const fieldLabels = {
-  carburettors: 'How many carburettors?',
-  generation: 'What do the screws move?',
-  fixed: 'Which one is left alone?',
-  groups: 'Groups of carburettors, one for each screw',
-  opens: 'Which way opens a screw?',
-  unit: 'Unit of the gauge',
-  resolution: 'Finest step you can read on the gauge',
-  flutter: 'Swing of the needle, each way',
-  tolerance: 'All within',
-  rpm: 'Engine speed for every reading',
-  readings: 'Readings you already have',
-  ambient: 'Ambient pressure',
-  lockShift: 'Slip on locking',
-  confidence: 'Certainty',
-  effect: 'Effect of a turn, from an earlier session',
-} as const;
-
-/** The label of a field by its name, for the summary. */
-export const labelOf = (field: string): string =>
-  Object.entries(fieldLabels).find(([name]) => name === field)?.[1] ?? 'Thread left';

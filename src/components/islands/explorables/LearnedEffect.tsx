@@ -64,7 +64,7 @@ export default function LearnedEffect() {
             </text>
           ))}
           <text x="100%" y={rows.axisY + 22} text-anchor="end">
-            mmHg a turn
+            mmHg
           </text>
           {rows.rows.map((row) => (
             <g key={row.turns}>
@@ -80,8 +80,8 @@ export default function LearnedEffect() {
           ))}
         </svg>
         <figcaption>
-          What is believed of the effect of a turn, after so many turns that have been read: the likeliest,
-          and the range at 95 %. The engine is invented.
+          What is believed of the effect of a turn, in mmHg, after so many turns that have been read: the
+          likeliest, and the range at 95 %. The engine is invented.
         </figcaption>
       </figure>
     </Explorable>

@@ -6,7 +6,7 @@ import {
 } from '../../../calculators/index.ts';
 import type { DescribedExercise, PracticeEngineField } from '../../../calculators/index.ts';
 import { drawSeed } from '../../../device/draw-seed.ts';
-import { generationList, generationWords } from '../bench-session/words.ts';
+import { generationList, generationWords } from '../bench-session/generation-words.ts';
 import ChoiceField from '../calculator/ChoiceField.tsx';
 import TextField from '../calculator/TextField.tsx';
 import type { Calculator } from '../calculator/use-calculator.ts';
