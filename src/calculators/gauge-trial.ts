@@ -72,8 +72,7 @@ export const computeGaugeTrial = (
 
 const slip = (readings: readonly number[], chanceVariance: number, effectPaPerTurn: number): number => {
   const squares: number[] = [];
-  for (let k = 0; k + 1 < readings.length; k += 2)
-    squares.push((readings[k + 1]! - readings[k]!) ** 2);
+  for (let k = 0; k + 1 < readings.length; k += 2) squares.push((readings[k + 1]! - readings[k]!) ** 2);
   const meanSquare = squares.reduce((sum, square) => sum + square, 0) / squares.length;
   return Math.sqrt(Math.max(0, meanSquare - chanceVariance)) / effectPaPerTurn;
 };

@@ -12,12 +12,12 @@ export const faultWords: Readonly<Record<NamedFault, { readonly name: string; re
   'air-leak': {
     name: 'Air leaks in behind one throttle',
     shows:
-      'One cylinder reads low at every speed, and much lower than the others at idle, where the leak is a large share of its air. No screw cures that; a new rubber or a tight clip does.',
+      'One cylinder reads low at every speed, and lowest at idle, where the leak is a large share of its air. A new rubber or a tight clip cures that.',
   },
   'trapped-depression': {
     name: 'The vent does nothing',
     shows:
-      'With the selector shut the needle stays where it stood, however long you press the vent: the depression is trapped in the line. Clear the vent before you believe a reading.',
+      'With the selector shut the needle stays where it stood, however long you vent: the depression is trapped in the line. Clear the vent before you believe a reading.',
   },
   'shut-tap': {
     name: 'The damping tap is shut over half of its way',
@@ -27,7 +27,7 @@ export const faultWords: Readonly<Record<NamedFault, { readonly name: string; re
   'slipped-nut': {
     name: 'One lock nut drags its screw far',
     shows:
-      'A screw is turned as it should be and reads right with its nut loose. After nipping the nut, held or not, that carburettor reads something else, each time. The nut or its face is worn.',
+      'Its carburettor reads right with the nut loose, and something else each time that it is nipped, held or not. The nut or its face is worn.',
   },
   'end-of-thread': {
     name: 'One screw is at the end of its thread',
@@ -37,7 +37,7 @@ export const faultWords: Readonly<Record<NamedFault, { readonly name: string; re
   'sticking-cable': {
     name: 'The throttle cable sticks',
     shows:
-      'A small movement of the hand changes nothing, then the speed jumps. Going up and coming back, the same place of the hand gives two speeds. Free the cable before you set anything.',
+      'A small movement of the hand changes nothing. Going up and coming back, the same place gives two speeds. Free the cable before you set anything.',
   },
 };
 
@@ -51,6 +51,6 @@ export function describeNaming(
     right,
     sentence: right
       ? `Right. ${faultWords[named].shows}`
-      : `No, that is not it. ${faultWords[named].name.replace(/^Nothing: .*/u, 'Something is wrong')} would show otherwise; try the controls one by one.`,
+      : 'No, that is not it. Try the controls one by one.',
   };
 }

@@ -76,7 +76,7 @@ export async function findPages(query: string): Promise<FoundPage[] | null> {
   const searches = await Promise.all([together, ...each].map(({ results }) => pagesWith(words, results)));
   return rankAddresses(searches, questionScores(query, asked))
     .slice(0, mostPages)
-    .flatMap((address) => {
+    .flatMap((address): FoundPage[] => {
       // What all the words together found has the fullest excerpt; a page that only asks is shown by its description.
       const page = searches.flat().find((one) => one.address === address);
       if (page) return [page];

@@ -63,8 +63,7 @@ const inverses = {
 export function slowStandardUncertainty(distribution: keyof typeof inverses, halfWidth: number): number {
   const shares = 20_000;
   let total = 0;
-  for (let k = 0; k < shares; k += 1)
-    total += (halfWidth * inverses[distribution]((k + 0.5) / shares)) ** 2;
+  for (let k = 0; k < shares; k += 1) total += (halfWidth * inverses[distribution]((k + 0.5) / shares)) ** 2;
   return Math.sqrt(total / shares);
 }
 

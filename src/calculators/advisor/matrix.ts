@@ -12,8 +12,7 @@ export const dot = (a: readonly number[], b: readonly number[]): number => {
 
 export const timesVector = (a: Matrix, v: readonly number[]): number[] => a.map((row) => dot(row, v));
 
-export const transpose = (a: Matrix): number[][] =>
-  a[0]!.map((_, column) => a.map((row) => row[column]!));
+export const transpose = (a: Matrix): number[][] => a[0]!.map((_, column) => a.map((row) => row[column]!));
 
 export const times = (a: Matrix, b: Matrix): number[][] => {
   const columns = transpose(b);

@@ -21,7 +21,7 @@ export function EnginePanel({ control, inWords, beside, onInWords, onBeside, onT
       <div class="keys">
         <button
           type="button"
-          class={`button${controls.fan ? ' pressed' : ''}`}
+          class="button"
           aria-pressed={controls.fan}
           onClick={() => act(() => ({ kind: 'fan', on: !controls.fan }))}
         >
@@ -37,19 +37,14 @@ export function EnginePanel({ control, inWords, beside, onInWords, onBeside, onT
       </div>
       <p class="aside stand">{describeWarmth(run.state).words}</p>
       <div class="keys" role="group" aria-label="How fast time passes">
-        <button
-          type="button"
-          class={`button${paused ? ' pressed' : ''}`}
-          aria-pressed={paused}
-          onClick={() => control.setPaused(!paused)}
-        >
+        <button type="button" class="button" aria-pressed={paused} onClick={() => control.setPaused(!paused)}>
           Pause
         </button>
         {practicePaces.map((each) => (
           <button
             key={each}
             type="button"
-            class={`button${pace === each ? ' pressed' : ''}`}
+            class="button"
             aria-pressed={pace === each}
             onClick={() => control.setPace(each)}
           >

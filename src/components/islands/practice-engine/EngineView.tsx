@@ -159,7 +159,7 @@ export function EngineView({ described, first, figures, ways, onWays, onTruth, o
           <button
             key={each}
             type="button"
-            class={`button${side === each ? ' pressed' : ''}`}
+            class="button"
             aria-pressed={side === each}
             onClick={() => setSide(each)}
           >

@@ -19,19 +19,14 @@ export function GaugePanel({ control, figures }: Props) {
     <section class="side gauge-side" aria-labelledby="gauge-side">
       <h2 id="gauge-side">Line and gauge</h2>
       <div class="keys many" role="group" aria-label="Selector: the line to the gauge">
-        <button
-          type="button"
-          class={`button${selected === null ? ' pressed' : ''}`}
-          aria-pressed={selected === null}
-          onClick={() => select(null)}
-        >
+        <button type="button" class="button" aria-pressed={selected === null} onClick={() => select(null)}>
           shut
         </button>
         {lastReadings(run, figures).map((reading, i) => (
           <button
             key={i}
             type="button"
-            class={`button${selected === i + 1 ? ' pressed' : ''}`}
+            class="button"
             aria-pressed={selected === i + 1}
             onClick={() => select(i + 1)}
           >

@@ -16,72 +16,64 @@ interface Props {
   readonly onStart: () => void;
 }
 
-/** The next move by the bench session, or the task; a stopped engine comes first. */
-export function MoveLine({ run, figures, advice, benchFigures, lesson, onScrew, onRound, onStart }: Props) {
+/** What stands in the line: a title, perhaps with an amount that leads to its screw; a reason, or a button. */
+interface Line {
+  readonly title: string;
+  readonly amount?: { readonly words: string; readonly screw: number };
+  readonly reason: string;
+  readonly press?: () => void;
+}
+
+/** A stopped engine comes first, then the task, then what the bench session says. */
+function lineOf({ run, figures, advice, benchFigures, lesson, onRound, onStart }: Props): Line {
   if (!run.state.running)
-    return (
-      <section class="practice-move" aria-labelledby="move">
-        <div role="status">
-          <h1 id="move" tabIndex={-1}>
-            The engine stands still
-          </h1>
-        </div>
-        <p class="reason">
-          <button type="button" class="button" onClick={onStart}>
-            Start the engine
-          </button>
-        </p>
-      </section>
-    );
+    return { title: 'The engine stands still', reason: 'Start the engine', press: onStart };
   if (advice === null)
-    return (
-      <section class="practice-move" aria-labelledby="move">
-        <h1 id="move" tabIndex={-1}>
-          {lesson === null ? 'Level the set' : lessonOf(lesson).title}
-        </h1>
-        <p class="reason">{describeTask(run.engine, lesson, figures)}</p>
-      </section>
-    );
-  if (!advice.ok)
-    return (
-      <section class="practice-move" aria-labelledby="move">
-        <h1 id="move" tabIndex={-1}>
-          No advice
-        </h1>
-        <p class="reason">{describeProblem(advice.problem)}</p>
-      </section>
-    );
+    return {
+      title: lesson === null ? 'Level the set' : lessonOf(lesson).title,
+      reason: describeTask(run.engine, lesson, figures),
+    };
+  if (!advice.ok) return { title: 'No advice', reason: describeProblem(advice.problem) };
   const { step } = advice.value;
-  const words = moveWords(advice.value, benchFigures);
+  const { before: title, amount = '', reason } = moveWords(advice.value, benchFigures);
+  if (step.kind === 'turn') return { title, amount: { words: amount, screw: step.screw }, reason };
+  return step.kind === 'done'
+    ? { title, reason: 'Start the sign-off round', press: onRound }
+    : { title, reason };
+}
+
+/** The next move by the bench session, or the task. */
+export function MoveLine(props: Props) {
+  const { title, amount, reason, press } = lineOf(props);
   return (
     <section class="practice-move" aria-labelledby="move">
       <div role="status">
         <h1 id="move" tabIndex={-1}>
-          {words.before}
-          {step.kind === 'turn' && (
+          {title}
+          {amount && (
             <button
               type="button"
               class="amount"
               aria-describedby="to-screw"
-              onClick={() => onScrew(step.screw)}
+              onClick={() => props.onScrew(amount.screw)}
             >
-              {words.amount}
+              {amount.words}
             </button>
           )}
         </h1>
       </div>
-      {step.kind === 'turn' && (
+      {amount && (
         <span class="unseen" id="to-screw">
           Press to go to this screw.
         </span>
       )}
       <p class="reason">
-        {step.kind === 'done' ? (
-          <button type="button" class="button" onClick={onRound}>
-            Start the sign-off round
+        {press ? (
+          <button type="button" class="button" onClick={press}>
+            {reason}
           </button>
         ) : (
-          words.reason
+          reason
         )}
       </p>
     </section>

@@ -39,7 +39,7 @@ export function ScrewPanel({ control, figures, chosen, onChoose }: Props) {
     <button
       key={screw}
       type="button"
-      class={`button${chosen === screw ? ' pressed' : ''}`}
+      class="button"
       aria-pressed={chosen === screw}
       onClick={() => onChoose(screw)}
     >
