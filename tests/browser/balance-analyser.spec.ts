@@ -30,9 +30,9 @@ test('readings in mixed units, with speeds, are answered as they are typed', asy
   await readings(page).fill('1: 24,8 cmHg\n2: 9 3/4 inHg\n3: 250\n4: 249');
   await page.getByLabel('Which one shows the drift?').selectOption('none');
   await expect(verdict(page)).toHaveText('Within 20 mmHg: the chance that all four are is 100 %.');
-  await expect(page.getByText('Leave the screws alone.')).toBeVisible();
+  await expect(page.getByText('Leave the screws alone.', { exact: true })).toBeVisible();
   await readings(page).fill('1: 212 @ 2150, 2: 248 @ 2100, 3: 251 @ 2100, 4: 187 @ 2100');
-  await expect(page.getByText(/The speeds differ, from 2100 to 2150 rpm/)).toBeVisible();
+  await expect(page.getByText(/The speeds differ, from 2100 to 2150 rpm/).first()).toBeVisible();
   await page.getByLabel('What 100 rpm more change').fill('-5');
   await expect(row(page, 'speed').getByRole('button')).toHaveText('−5 mmHg');
   await expect(page.getByText(/The speeds differ/)).toHaveCount(0);
@@ -44,7 +44,7 @@ test('what cannot be told says what to read again', async ({ page }) => {
   await page.getByLabel('What do the screws move?').selectOption('separate-cables');
   await readings(page).fill('250; 232');
   await expect(verdict(page)).toContainText('Cannot tell: the chance that both are within 20 mmHg is');
-  await expect(page.getByText('Read carburettor 1 again first.')).toBeVisible();
+  await expect(page.getByText('Read carburettor 1 again first.', { exact: true })).toBeVisible();
   await expect(page.getByLabel('Which one is left alone?')).toHaveCount(0);
   await expect(page.locator('.strip .mark')).toHaveCount(2);
 });
@@ -87,7 +87,7 @@ test('a link reproduces the state; a reload keeps it', async ({ page, context })
   await expect(verdict(second)).toHaveText((await verdict(page).textContent()) ?? '-');
   await open(page);
   await expect(readings(page)).toHaveValue('1: 248 @ 2100, 2: 251, 1: 249');
-  await expect(page.getByText('These are your entries of an earlier visit.')).toBeVisible();
+  await expect(page.getByText('These are your entries of an earlier visit.').first()).toBeVisible();
   await page.getByRole('button', { name: 'Back to the example' }).click();
   await expect(verdict(page)).toContainText('Outside 20 mmHg');
 });

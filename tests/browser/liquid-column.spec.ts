@@ -42,7 +42,7 @@ test('somebody plans a column: against the air it is too tall, between two carbu
   await field(page, 'Largest difference to show').fill('0,8 inHg');
   await expect(figure(page, 'per-unit')).toHaveText('345,9 mm');
   await expect(figure(page, 'leg')).toHaveText('346 mm');
-  await expect(page.getByText('each catch pot must hold twice all of it')).toBeVisible();
+  await expect(page.getByText('each catch pot must hold twice all of it').first()).toBeVisible();
 });
 
 test('a leaning tube asks for its well and its angle, and the drawing follows', async ({ page }) => {
@@ -52,7 +52,7 @@ test('a leaning tube asks for its well and its angle, and the drawing follows', 
   await field(page, 'Angle of the tube from the level').fill('30');
   await expect(figure(page, 'level')).toHaveText('801 mm');
   await expect(page.locator('.figure svg')).toHaveAttribute('aria-label', /leans out of its foot/);
-  await expect(page.getByText('L is 801 mm, h is 409 mm.')).toBeVisible();
+  await expect(page.getByText('L is 801 mm, h is 409 mm.').first()).toBeVisible();
 });
 
 test('what was read is answered in the units of gauges, and copied', async ({ page, context }) => {
@@ -82,7 +82,7 @@ test('bad input is answered beside its field and kept', async ({ page }) => {
   await open(page);
   await field(page, 'Bore of the tube').fill('3 in');
   await expect(page.locator('#bore-wrong')).toHaveText('Give one from 2 mm to 25 mm; you wrote “3 in”.');
-  await expect(page.getByText('No answer yet')).toBeVisible();
+  await expect(page.getByText('No answer yet').first()).toBeVisible();
   await page.getByRole('button', { name: 'Go to what has to be put right' }).click();
   await expect(field(page, 'Bore of the tube')).toBeFocused();
   await expect(field(page, 'Bore of the tube')).toHaveValue('3 in');

@@ -97,7 +97,7 @@ for (const [typed, words] of [
     await expect(entry(page, 2, 'to close')).toHaveValue(typed);
     await expect(entry(page, 2, 'to close')).toHaveAttribute('aria-invalid', 'true');
     await expect(entry(page, 2, 'to close')).toHaveAttribute('aria-describedby', 'closing2-wrong');
-    await expect(page.getByText('No answer yet.')).toBeVisible();
+    await expect(page.getByText('No answer yet.').first()).toBeVisible();
     await page.getByRole('button', { name: 'Go to what has to be put right' }).click();
     await expect(entry(page, 2, 'to close')).toBeFocused();
   });
@@ -123,7 +123,7 @@ test('counted turns: neither engagement nor nut is asked', async ({ page }) => {
 test('a set without a free common move says why', async ({ page }) => {
   await open(page);
   await page.getByLabel('What do the screws move?').selectOption('fixed-reference');
-  await expect(page.getByText('This kind has no free common move: one carburettor')).toBeVisible();
+  await expect(page.getByText('This kind has no free common move: one carburettor').first()).toBeVisible();
   await expect(figure(page, 'all')).toHaveCount(0);
 });
 
