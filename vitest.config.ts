@@ -16,8 +16,6 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/{unit,property,architecture}/**/*.test.{ts,tsx}'],
-          // Computed laws on a machine that does other work as well: slow is not wrong.
-          testTimeout: 60_000,
           // Minutes of engine time and thousands of drawn inputs, on a machine that may be busy.
           testTimeout: 60_000,
         },
