@@ -1,5 +1,8 @@
 // Counts the frames of the practice engine in a real browser whose processor is slowed down four times.
 // Builds nothing: serves dist (OUT_DIR names another folder). Time passes at every pace that the page offers.
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
 import { chromium } from 'playwright';
 import { findBrowser, launchFlags } from './find-browser.mjs';
 import { serveFolder } from './serve.mjs';
@@ -20,7 +23,7 @@ const context = await browser.newContext({
 const page = await context.newPage();
 const devtools = await context.newCDPSession(page);
 
-/** Frames in so many seconds, the longest of them, and the time that scripts took of it, in milliseconds. */
+/** Frames a second over so many seconds, and how long they were, in milliseconds. */
 const countFrames = (wait) =>
   page.evaluate(
     (ms) =>
@@ -36,7 +39,6 @@ const countFrames = (wait) =>
             perSecond: (1000 * gaps.length) / (times.at(-1) - times[0]),
             median: gaps[Math.floor(gaps.length / 2)],
             percentile99: gaps[Math.floor(gaps.length * 0.99)],
-            longest: gaps.at(-1),
           });
         };
         requestAnimationFrame(onFrame);
@@ -44,28 +46,45 @@ const countFrames = (wait) =>
     1000 * wait,
   );
 
-/** Seconds that scripts, and all work of the page together, have taken so far. */
-async function workSeconds() {
-  const { metrics } = await devtools.send('Performance.getMetrics');
-  const of = (name) => metrics.find((metric) => metric.name === name).value;
-  return { scripts: of('ScriptDuration'), all: of('TaskDuration') };
+/**
+ * Milliseconds of the processor that one frame took on the page's main thread, all tasks counted: unlike the frames, it
+ * hardly depends on what else the machine does. The slowdown by devtools does not count in it, so it is put on top.
+ */
+async function frameCost() {
+  const file = join(mkdtempSync(join(tmpdir(), 'practice-')), 'trace.json');
+  await browser.startTracing(page, {
+    path: file,
+    categories: ['devtools.timeline', 'disabled-by-default-devtools.timeline'],
+  });
+  await page.waitForTimeout(1000 * seconds);
+  await browser.stopTracing();
+  const { traceEvents } = JSON.parse(readFileSync(file, 'utf8'));
+  rmSync(dirname(file), { recursive: true });
+  const frames = traceEvents.filter((event) => event.name === 'FireAnimationFrame');
+  const { pid, tid } = frames[0];
+  const tasks = traceEvents.filter(
+    (event) => event.name === 'RunTask' && event.ph === 'X' && event.pid === pid && event.tid === tid,
+  );
+  return tasks.reduce((sum, { tdur = 0 }) => sum + tdur, 0) / 1000 / frames.length;
 }
+
+const number = (value) => value.toFixed(1).padStart(5);
 
 async function measure(name) {
-  const before = await workSeconds();
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
   const frames = await countFrames(seconds);
-  const after = await workSeconds();
-  const share = (part) => `${((100 * (after[part] - before[part])) / seconds).toFixed(0)} %`;
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  const cost = isEngine(name) ? slowdown * (await frameCost()) : null;
   console.log(
-    `${name.padEnd(28)} ${frames.perSecond.toFixed(1).padStart(5)} frames/s   median ${frames.median.toFixed(1)} ms   99 % within ${frames.percentile99.toFixed(1)} ms   longest ${frames.longest.toFixed(1)} ms   scripts ${share('scripts')}, all ${share('all')} of the time`,
+    `${name.padEnd(24)} ${number(frames.perSecond)} frames/s   median ${number(frames.median)} ms   99 % within ${number(frames.percentile99)} ms` +
+      (cost === null ? '' : `   work ${number(cost)} of ${number(1000 / 60)} ms a frame`),
   );
 }
+const isEngine = (name) => name.startsWith('time');
 
-await devtools.send('Performance.enable');
 await page.goto(`${address}practice-engine/${exercise}`);
 await page.locator('astro-island:not([ssr])').first().waitFor({ state: 'attached' });
 await page.getByRole('checkbox', { name: /With the bench session/ }).check();
-await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
 console.log(`Practice engine, six carburettors, processor slowed ${slowdown} times, ${seconds} s each:`);
 await page.goto(`${address}about/`);
 await measure('a page that stands still');

@@ -15,6 +15,7 @@ export type DescribedExercise = {
   readonly lesson: LessonId | null;
   /** Its name: that of the lesson, or what the engine is. */
   readonly title: string;
+  /** Of a lesson; empty for an exercise of one’s own. */
   readonly about: string;
   /** Whether something else than the balance may be wrong, so that the person may say what. */
   readonly faultToFind: boolean;
@@ -41,7 +42,7 @@ export function answerPracticeEngine(
       exercise,
       lesson: lesson?.id ?? null,
       title,
-      about: lesson === null ? 'The same link gives everybody this engine.' : `${lesson.about} ${what}`,
+      about: lesson === null ? '' : `${lesson.about} ${what}`,
       faultToFind: lesson === null ? form.fault !== 'none' : exercise.fault !== null,
       announcement: title,
     },

@@ -7,7 +7,7 @@ export type NamedFault = PracticeFault | 'none';
 export const faultWords: Readonly<Record<NamedFault, { readonly name: string; readonly shows: string }>> = {
   none: {
     name: 'Nothing: it is only the balance',
-    shows: 'Every control does what it should, and the screws bring the set level.',
+    shows: 'Every control does what it should.',
   },
   'air-leak': {
     name: 'Air leaks in behind one throttle',
@@ -17,12 +17,12 @@ export const faultWords: Readonly<Record<NamedFault, { readonly name: string; re
   'trapped-depression': {
     name: 'The vent does nothing',
     shows:
-      'With the selector shut the needle stays where it stood, however long you vent: the depression is trapped in the line. Clear the vent before you believe a reading.',
+      'With the selector shut the needle stays where it stood, however long you vent: the depression is trapped in the line. Clear the vent first.',
   },
   'shut-tap': {
     name: 'The damping tap is shut over half of its way',
     shows:
-      'The needle is dead while the tap looks open, and comes alive only far above the usual place. A needle that stands quite still shows no reading.',
+      'The needle is dead while the tap looks open, and comes alive only far above the usual place. Standing quite still it shows no reading.',
   },
   'slipped-nut': {
     name: 'One lock nut drags its screw far',
@@ -32,12 +32,12 @@ export const faultWords: Readonly<Record<NamedFault, { readonly name: string; re
   'end-of-thread': {
     name: 'One screw is at the end of its thread',
     shows:
-      'That screw stops after a tenth of a turn in the direction that is needed. Bring the others to it, or re-centre it first.',
+      'It stops after a tenth of a turn in the direction that is needed. Bring the others to it, or re-centre it.',
   },
   'sticking-cable': {
     name: 'The throttle cable sticks',
     shows:
-      'A small movement of the hand changes nothing. Going up and coming back, the same place gives two speeds. Free the cable before you set anything.',
+      'A small movement of the hand changes nothing. Going up and coming back, the same place gives two speeds. Free the cable first.',
   },
 };
 

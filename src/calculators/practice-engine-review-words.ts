@@ -19,11 +19,8 @@ import { pressureUnit } from './pressure-units.ts';
 
 export type TruthRow = {
   readonly carburettor: number;
-  /** Against the mean of all: `+3 %`. */
-  readonly openingFirst: string;
-  readonly openingNow: string;
-  readonly first: string;
-  readonly now: string;
+  /** Opening at first and now, against the mean of all: `+3 %`; depression at first and now. */
+  readonly figures: readonly string[];
 };
 
 /** A figure of the review. */
@@ -84,10 +81,12 @@ export function describeReview(
     ],
     rows: now.openings.map((opening, i) => ({
       carburettor: i + 1,
-      openingFirst: describeOpening(first.openings[i] ?? opening),
-      openingNow: describeOpening(opening),
-      first: figure(first.depressionsPa[i] ?? 0),
-      now: figure(now.depressionsPa[i] ?? 0),
+      figures: [
+        describeOpening(first.openings[i]!),
+        describeOpening(opening),
+        figure(first.depressionsPa[i]!),
+        figure(now.depressionsPa[i]!),
+      ],
     })),
     course: review.course.flatMap(({ entry, spreadPa }) => {
       const words = describeEntry(engine, entry, figures);

@@ -106,7 +106,7 @@ for (const colorScheme of ['light', 'dark'] as const)
     await page.getByRole('checkbox', { name: /With the bench session/ }).check();
     await person.begin();
     await finds();
-    await page.getByRole('checkbox', { name: 'The needle in words' }).check();
+    await page.getByRole('checkbox', { name: /^The needle in words/ }).check();
     await person.press('Look at the needle');
     await finds();
     await person.showTruth();

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exampleSessions } from '../../src/calculators/example-sessions.ts';
-import { generations, nextStep, screwsOf } from '../../src/calculators/index.ts';
+import { expectedAfterTurn, generations, nextStep, screwsOf } from '../../src/calculators/index.ts';
 import type { SessionEvent, SetUp } from '../../src/calculators/index.ts';
 import { TestEngine } from '../engine/engine.ts';
 import { inventedEngine, mmHg } from '../engine/invented.ts';
@@ -371,6 +371,42 @@ describe('nextStep ends', () => {
     expect(outcome.trueSpreadPa).toBeGreaterThan(50 * mmHg);
     expect(outcome.visits).toBeLessThan(12);
     expect(stepOf(setUp, outcome.events).step).toEqual({ kind: 'stop', reason: 'thread' });
+  });
+
+  test('with stop for thread once the effect is known and the thread left cannot bring them within', () => {
+    const setUp: SetUp = {
+      ...three,
+      screws: three.screws.map((screw, j) => {
+        const left = j === 1 ? 0.35 : 0.1;
+        return { ...screw, turnsLeft: { closing: left, opening: left } };
+      }),
+      gauge: { resolutionPa: mmHg, flutterPa: 0.5 * mmHg },
+      effectPaPerTurn: 140 * mmHg,
+    };
+    // Screw 2 to and fro, and every reading as expected: the effect of a turn comes to be known.
+    const toAndFro = (turnsMade: readonly number[]) =>
+      turnsMade.reduce<readonly SessionEvent[]>((events, turns) => {
+        const expected = expectedAfterTurn(setUp, events, 2, turns);
+        const round = expected.map((pascals, i) => read(i + 1, Math.round(pascals / mmHg)));
+        return [...events, turn(2, turns), ...round];
+      }, firstReadings);
+    expect(stepOf(setUp, toAndFro([0.25])).step.kind).not.toBe('stop');
+    const known = toAndFro([0.25, -0.25]);
+    expect(stepOf(setUp, known).step).toEqual({ kind: 'stop', reason: 'thread' });
+    // With thread to bring them within there is a turn to make.
+    const longer = setUp.screws.map(({ moves }) => ({ moves, turnsLeft: { closing: 2, opening: 2 } }));
+    expect(stepOf({ ...setUp, screws: longer }, known).step.kind).toBe('turn');
+  });
+
+  test('where no screw helps and it is just too wide, it asks for the end that is less known, never for the middle', () => {
+    const setUp = { ...three, screws: [{ moves: [1, 1, 1] }] };
+    const round = [read(1, 240), read(2, 245), read(3, 251)];
+    const asked = (...more: SessionEvent[]) =>
+      stepOf(setUp, [...round, ...round, ...round, ...round, ...more]).step;
+    const one = (carburettor: number) => ({ kind: 'read', carburettor, reason: 'least-certain' });
+    expect(asked()).toEqual(one(1));
+    expect(asked(read(1, 240), read(1, 240), read(1, 240))).toEqual(one(3));
+    expect(asked(read(2, 245), read(2, 245), read(2, 245))).toEqual(one(1));
   });
 
   test('with stop for visits after twelve a carburettor, where the gauge cannot settle it', () => {

@@ -216,7 +216,10 @@ describe('the truth', () => {
       'Not within the tolerance: highest and lowest truly lie 60 mmHg apart, and 20 mmHg is allowed.',
     );
     expect(found.rows).toHaveLength(4);
-    for (const row of found.rows) expect(row.openingNow).toBe(row.openingFirst);
+    for (const { figures: row } of found.rows) expect(row.slice(0, 1)).toEqual(row.slice(1, 2));
+    expect(found.rows.map(({ figures: row }) => row[3])).toEqual(
+      found.rows.map(({ figures: row }) => row[2]),
+    );
     expect(found.course).toEqual([]);
     const review = reviewRun(turned);
     const words = describeReview(turned, review, figures);

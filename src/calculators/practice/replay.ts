@@ -1,6 +1,5 @@
 import type { SessionEvent } from '../protocol.ts';
-import type { Result } from '../result.ts';
-import { succeed } from '../result.ts';
+import { valueOfChecked } from '../result.ts';
 import { act } from './act.ts';
 import { advance } from './advance.ts';
 import { warmK } from './constants.ts';
@@ -37,24 +36,22 @@ export const startReplay = ({ engine, exercise }: PracticeRun): Replay => ({
   hottestK: engine.startK,
 });
 
-/** Works out the next slice: half a minute of warming up, or one step of the advice. Problems: those of `nextStep`. */
-export function continueReplay(engine: PracticeEngine, replay: Replay): Result<Replay> {
+/** Works out the next slice: half a minute of warming up, or one step of the advice. */
+export function continueReplay(engine: PracticeEngine, replay: Replay): Replay {
   const { phase, state, steps } = replay;
-  if (phase === 'warming') return succeed(warmOn(engine, replay));
-  if (phase !== 'working') return succeed(replay);
+  if (phase === 'warming') return warmOn(engine, replay);
+  if (phase !== 'working') return replay;
   const events = steps.map(({ event }) => event);
-  const done = doAdvisedStep(engine, state, events);
-  if (!done.ok) return done;
-  const { asked, state: after } = done.value;
-  if (asked.step.kind === 'done' || asked.step.kind === 'stop')
-    return succeed({ ...replay, phase: asked.step.kind });
-  const event = done.value.events.at(-1)!;
-  return succeed({
+  const done = valueOfChecked(doAdvisedStep(engine, state, events));
+  const { asked, state: after } = done;
+  if (asked.step.kind === 'done' || asked.step.kind === 'stop') return { ...replay, phase: asked.step.kind };
+  const event = done.events.at(-1)!;
+  return {
     ...replay,
     state: after,
     steps: [...steps, { event, ...whereItStands(engine, replay, after) }],
     hottestK: Math.max(replay.hottestK, after.metalK),
-  });
+  };
 }
 
 function warmOn(engine: PracticeEngine, replay: Replay): Replay {

@@ -12,9 +12,9 @@ import { readReachedLessons } from '../../device/reached-lessons.ts';
 import { readSetting, writeSetting } from '../../device/settings.ts';
 import { useCalculator } from './calculator/use-calculator.ts';
 import { EngineView } from './practice-engine/EngineView.tsx';
-import type { WaysToWork } from './practice-engine/EngineView.tsx';
 import { ReviewView } from './practice-engine/ReviewView.tsx';
 import { SetUpView } from './practice-engine/SetUpView.tsx';
+import type { WaysToWork } from './practice-engine/WayQuestions.tsx';
 
 /** An exercise that was begun, as it stands; `number` tells one beginning from the next. */
 type Begun = {

@@ -1,18 +1,18 @@
 import { describeWarmth, practicePaces } from '../../../calculators/index.ts';
 import type { PlayControl } from './use-play.ts';
+import { WayQuestions } from './WayQuestions.tsx';
+import type { WaysToWork } from './WayQuestions.tsx';
 
 interface Props {
   readonly control: PlayControl;
-  readonly inWords: boolean;
-  readonly beside: boolean;
-  readonly onInWords: (inWords: boolean) => void;
-  readonly onBeside: (beside: boolean) => void;
+  readonly ways: WaysToWork;
+  readonly onWays: (ways: WaysToWork) => void;
   readonly onTruth: () => void;
   readonly onLeave: () => void;
 }
 
 /** The engine as a whole, the clock, and how the work is shown. */
-export function EnginePanel({ control, inWords, beside, onInWords, onBeside, onTruth, onLeave }: Props) {
+export function EnginePanel({ control, ways, onWays, onTruth, onLeave }: Props) {
   const { run, pace, paused, act } = control;
   const { running, controls } = run.state;
   return (
@@ -54,24 +54,7 @@ export function EnginePanel({ control, inWords, beside, onInWords, onBeside, onT
           </button>
         ))}
       </div>
-      <div class="options list">
-        <label>
-          <input
-            type="checkbox"
-            checked={beside}
-            onChange={(event) => onBeside(event.currentTarget.checked)}
-          />
-          <span>With the bench session beside it</span>
-        </label>
-        <label>
-          <input
-            type="checkbox"
-            checked={inWords}
-            onChange={(event) => onInWords(event.currentTarget.checked)}
-          />
-          <span>The needle in words</span>
-        </label>
-      </div>
+      <WayQuestions ways={ways} onWays={onWays} />
       <p class="actions">
         <button type="button" class="button" onClick={onTruth}>
           Show the truth

@@ -37,12 +37,7 @@ import { ScrewPanel } from './ScrewPanel.tsx';
 import type { ChosenScrew } from './ScrewPanel.tsx';
 import { ThrottleRow } from './ThrottleRow.tsx';
 import { usePlay } from './use-play.ts';
-
-/** How the work is shown; kept from one exercise to the next. */
-export interface WaysToWork {
-  readonly inWords: boolean;
-  readonly beside: boolean;
-}
+import type { WaysToWork } from './WayQuestions.tsx';
 
 interface Props {
   readonly described: DescribedExercise;
@@ -171,10 +166,8 @@ export function EngineView({ described, first, figures, ways, onWays, onTruth, o
       <ScrewPanel control={control} figures={figures} chosen={screw} onChoose={setScrew} />
       <EnginePanel
         control={control}
-        inWords={ways.inWords}
-        beside={ways.beside}
-        onInWords={(inWords) => onWays({ ...ways, inWords })}
-        onBeside={(beside) => onWays({ ...ways, beside })}
+        ways={ways}
+        onWays={onWays}
         onTruth={() => onTruth(control.runNow())}
         onLeave={onLeave}
       />

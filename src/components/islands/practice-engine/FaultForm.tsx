@@ -14,7 +14,7 @@ export function FaultForm({ fault, onNamed }: Props) {
   const [chosen, setChosen] = useState<NamedFault | ''>('');
   const [sentence, setSentence] = useState('');
   const check = (): void => {
-    if (chosen === '') return setSentence('Choose what is wrong first.');
+    if (chosen === '') return;
     setSentence(describeNaming(chosen, fault).sentence);
     onNamed(chosen);
   };
@@ -35,7 +35,7 @@ export function FaultForm({ fault, onNamed }: Props) {
             </option>
           ))}
         </select>
-        <button type="button" class="button" onClick={check}>
+        <button type="button" class="button" disabled={chosen === ''} onClick={check}>
           Check it
         </button>
       </p>

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { describeProblem, describeReplay, describeReplayStep } from '../../../calculators/index.ts';
+import { describeReplay, describeReplayStep } from '../../../calculators/index.ts';
 import type { PracticeFigures, PracticeReview, PracticeRun } from '../../../calculators/index.ts';
 import { TruthStrip } from './TruthStrip.tsx';
 import { useReplay } from './use-replay.ts';
@@ -12,7 +12,7 @@ interface Props {
 
 /** The advice on the same engine, step by step. */
 export function ReplaySection({ run, review, figures }: Props) {
-  const { replay, problem } = useReplay(run);
+  const replay = useReplay(run);
   const [at, setAt] = useState(0);
   const { steps } = replay;
   const step = steps[at];
@@ -21,11 +21,7 @@ export function ReplaySection({ run, review, figures }: Props) {
   return (
     <section class="flow" aria-labelledby="replay">
       <h2 id="replay">What the advice would have done</h2>
-      {problem ? (
-        <p class="wrong">{describeProblem(problem)}</p>
-      ) : (
-        <p role="status">{describeReplay(run.engine, replay, figures)}</p>
-      )}
+      <p role="status">{describeReplay(run.engine, replay, figures)}</p>
       {step && words && (
         <>
           <p class="actions">

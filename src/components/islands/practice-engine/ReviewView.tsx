@@ -44,7 +44,7 @@ export function ReviewView({ described, run, figures, onBack, onAgain, onLeave }
         beforePa={review.first.depressionsPa}
         words={words.stripWords}
       />
-      <p class="aside">Solid: now. Hollow: as the engine stood at first. The truth has no uncertainty.</p>
+      <p class="aside">Solid: now. Hollow: at first.</p>
       <div class="truth-tables">
         <table class="table loose">
           <caption>
@@ -54,28 +54,22 @@ export function ReviewView({ described, run, figures, onBack, onAgain, onLeave }
           <thead>
             <tr>
               <th scope="col">Carb.</th>
-              <th scope="col" class="num">
-                open at first
-              </th>
-              <th scope="col" class="num">
-                open now
-              </th>
-              <th scope="col" class="num">
-                read at first
-              </th>
-              <th scope="col" class="num">
-                reads now
-              </th>
+              {['open at first', 'open now', 'read at first', 'reads now'].map((words) => (
+                <th key={words} scope="col" class="num">
+                  {words}
+                </th>
+              ))}
             </tr>
           </thead>
           <tbody>
             {words.rows.map((row) => (
               <tr key={row.carburettor}>
                 <th scope="row">{row.carburettor}</th>
-                <td class="num">{row.openingFirst}</td>
-                <td class="num">{row.openingNow}</td>
-                <td class="num">{row.first}</td>
-                <td class="num">{row.now}</td>
+                {row.figures.map((figure, column) => (
+                  <td key={column} class="num">
+                    {figure}
+                  </td>
+                ))}
               </tr>
             ))}
           </tbody>

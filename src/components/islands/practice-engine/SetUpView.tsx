@@ -4,9 +4,10 @@ import { siteAddress } from '../../../device/site-address.ts';
 import AnswerSection from '../calculator/AnswerSection.tsx';
 import CalculatorFrame from '../calculator/CalculatorFrame.tsx';
 import type { Calculator } from '../calculator/use-calculator.ts';
-import type { WaysToWork } from './EngineView.tsx';
 import { LessonList } from './LessonList.tsx';
 import { OwnExercise } from './OwnExercise.tsx';
+import { WayQuestions } from './WayQuestions.tsx';
+import type { WaysToWork } from './WayQuestions.tsx';
 
 interface Props {
   readonly calculator: Calculator<DescribedExercise, PracticeEngineField>;
@@ -50,7 +51,7 @@ export function SetUpView({
       <AnswerSection calculator={calculator} lead={({ title }) => title}>
         {(described) => (
           <>
-            <p>{described.about}</p>
+            {described.about !== '' && <p>{described.about}</p>}
             <div class="question">
               <label for="practice-unit">Unit of the gauge</label>
               <p class="with-unit">
@@ -68,24 +69,7 @@ export function SetUpView({
                 </select>
               </p>
             </div>
-            <div class="options list">
-              <label>
-                <input
-                  type="checkbox"
-                  checked={ways.beside}
-                  onChange={(event) => onWays({ ...ways, beside: event.currentTarget.checked })}
-                />
-                <span>With the bench session beside it: it says what to read and turn next</span>
-              </label>
-              <label>
-                <input
-                  type="checkbox"
-                  checked={ways.inWords}
-                  onChange={(event) => onWays({ ...ways, inWords: event.currentTarget.checked })}
-                />
-                <span>The needle in words, for a screen reader or a still screen</span>
-              </label>
-            </div>
+            <WayQuestions ways={ways} onWays={onWays} />
             <p>
               Nothing here is hot or poisonous. A real engine is both: read{' '}
               <a href={siteAddress('/safety/')}>the safety page</a> before one starts.
