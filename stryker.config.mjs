@@ -24,9 +24,6 @@ export default {
   ],
   reporters: ['progress-append-only', 'json'],
   jsonReporter: { fileName: `reports/mutation/${group}.json` },
-  // What neither the code nor its tests changed keeps its result.
-  incremental: true,
-  incrementalFile: `reports/mutation/${group}-incremental.json`,
   cleanTempDir: 'always',
   // Half of the mutants are read when a file is first loaded, so that all tests of the group run for each.
   warnings: { slow: false },

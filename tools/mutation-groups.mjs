@@ -6,12 +6,12 @@ export const groups = {
   // What was typed, pasted or linked becomes numbers.
   numbers: {
     files:
-      'parse-{choice,measure,number,pressure,quantity} unit-spelling reading-list bench-reading calculator-form',
+      'parse-{measure,number,pressure,quantity} unit-spelling reading-list bench-reading calculator-form',
     unit: 'parse-{number,quantity} pressure-units measure-units bench-reading calculator-link typed-readings',
     property: 'parse-number measure-units',
   },
   lists: {
-    files: 'typed-{fields,readings} parse-{balance-analyser,gauge-comparison}',
+    files: 'typed-readings parse-{balance-analyser,gauge-comparison}',
     unit: 'typed-readings balance-analyser balance-analyser-form gauge-comparison',
     property: 'balance-analyser gauge-comparison',
   },
@@ -21,21 +21,25 @@ export const groups = {
     property: 'session-link checklists',
   },
   places: {
-    files: 'parse-{ambient,ambient-pressure,exhaust-gas-in-a-room,liquid-column,span}',
-    unit: 'ambient-pressure exhaust-gas-in-a-room liquid-column unit-converter',
+    files: 'typed-fields parse-{ambient,ambient-pressure,exhaust-gas-in-a-room,liquid-column}',
+    unit: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
     property: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
   },
   turns: {
-    files: 'parse-{thread,turn-amount,seconds}',
-    unit: 'thread-travel-budget flutter-and-repeats running-time',
-    property: 'thread-travel-budget flutter-and-repeats',
+    files: 'parse-{choice,seconds,span,thread,turn-amount}',
+    unit: 'thread-tables gauge-quality parse-turn-amount thread-travel-budget',
   },
   // Numbers.
-  statistics: {
+  distributions: {
+    files: 'normal student-t student-t-{beta,nearly-normal,quantile} continued-fraction gamma-ratio',
+    unit: 'normal student-t continued-fraction gamma-ratio',
+    property: 'student-t',
+  },
+  uncertainty: {
     files:
-      'normal student-t student-t-{beta,nearly-normal,quantile} continued-fraction gamma-ratio gauss-legendre chance-of-range bisect mean sample-standard-deviation standard-uncertainty reading-uncertainty polynomial ode',
-    unit: 'normal student-t continued-fraction gamma-ratio gauss-legendre chance-of-range mean sample-standard-deviation reading-uncertainty readings-needed ode mixed-room',
-    property: 'student-t sample-standard-deviation',
+      'chance-of-range gauss-legendre mean sample-standard-deviation standard-uncertainty reading-uncertainty polynomial bisect ode',
+    unit: 'chance-of-range gauss-legendre mean sample-standard-deviation reading-uncertainty ode',
+    property: 'sample-standard-deviation',
   },
   readings: {
     files:

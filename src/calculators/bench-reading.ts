@@ -3,7 +3,6 @@ import { checkDepression } from './check-session.ts';
 import { parseNumber } from './parse-number.ts';
 import { parsePressure } from './parse-pressure.ts';
 import { pressureUnit } from './pressure-units.ts';
-import type { SetUp } from './protocol.ts';
 import { fail, succeed, type Result } from './result.ts';
 
 /**
@@ -13,7 +12,7 @@ import { fail, succeed, type Result } from './result.ts';
 export const parseReading = (
   typed: string,
   unitId: string,
-  { ambientPa = defaults.ambientPa }: Pick<SetUp, 'ambientPa'>,
+  { ambientPa = defaults.ambientPa }: { readonly ambientPa?: number | undefined },
 ): Result<number> => {
   const parsed = parsePressure(typed, pressureUnit(unitId), 'reading');
   if (!parsed.ok) return parsed;
@@ -23,6 +22,10 @@ export const parseReading = (
   return problem ? fail(problem) : succeed(pascals);
 };
 
+const minutesBehind = /min(?:utes?)?\.?\s*$/iu;
+const turnsBehind = /turns?\s*$/iu;
+const speedBehind = /(?:rpm|r\/min|1\/min)\s*$/iu;
+
 /** Most that a screw is turned in one move: more is a slip of the pen. */
 const largestTurns = 50;
 
@@ -31,11 +34,10 @@ const largestTurns = 50;
  * direction is chosen beside it. Problems: those of `parseNumber`; `out-of-range`.
  */
 export const parseTurns = (typed: string): Result<number> => {
-  const minutes = /^(.*?)\s*(?:min|minutes?)\.?\s*$/iu.exec(typed);
-  const words = (minutes?.[1] ?? typed).replace(/\s*turns?\s*$/iu, '');
-  const parsed = parseNumber(words, 'turns');
+  const inMinutes = minutesBehind.test(typed);
+  const parsed = parseNumber(typed.replace(inMinutes ? minutesBehind : turnsBehind, ''), 'turns');
   if (!parsed.ok) return 'typed' in parsed.problem ? fail({ ...parsed.problem, typed }) : parsed;
-  const turns = minutes ? parsed.value.value / 60 : parsed.value.value;
+  const turns = inMinutes ? parsed.value.value / 60 : parsed.value.value;
   return turns >= 0 && turns <= largestTurns
     ? succeed(turns)
     : fail({ kind: 'out-of-range', field: 'turns', value: turns, limit: { min: 0, max: largestTurns } });
@@ -44,7 +46,7 @@ export const parseTurns = (typed: string): Result<number> => {
 /** An engine speed as typed; empty means that none was read. */
 export const parseSpeed = (typed: string): Result<number | undefined> => {
   if (typed.trim() === '') return succeed(undefined);
-  const parsed = parseNumber(typed.replace(/\s*(?:rpm|r\/min|1\/min)\s*$/iu, ''), 'rpm');
+  const parsed = parseNumber(typed.replace(speedBehind, ''), 'rpm');
   if (!parsed.ok) return 'typed' in parsed.problem ? fail({ ...parsed.problem, typed }) : parsed;
   const rpm = parsed.value.value;
   return rpm >= 100 && rpm <= 20_000

@@ -34,12 +34,10 @@ const plain = (field: ChecklistField, text: string): string => {
 export function parseChecklistLink(
   record: Readonly<Record<string, string>>,
 ): Result<CalculatorLink<ChecklistField>> {
-  const entries = Object.entries(record);
-  const known = entries.flatMap(([key, text]) => {
-    const field = fieldOfKey.get(key);
-    return field === undefined ? [] : [[field, plain(field, text)] as const];
-  });
-  const version = entries.filter(([key]) => key === 'v');
+  const known = [...fieldOfKey].flatMap(([key, field]) =>
+    Object.hasOwn(record, key) ? [[field, plain(field, record[key]!)] as const] : [],
+  );
+  const version = Object.entries(record).filter(([key]) => key === 'v');
   const read = parseCalculatorLink(checklistFields, Object.fromEntries([...version, ...known]));
   if (!read.ok) return read;
   const unknownKeys = Object.keys(record).filter((key) => key !== 'v' && !fieldOfKey.has(key));

@@ -85,9 +85,9 @@ const raised = (power: number): string =>
 const sameNumber = (first: number, second: number): boolean =>
   Math.abs(first - second) <= 1e-13 * Math.abs(second);
 
-const dress = (plain: string, { mark = 'point', minus = 'true' }: NumberStyle): string => {
+const dress = (plain: string, { mark = 'point', minus }: NumberStyle): string => {
   const marked = mark === 'comma' ? plain.replace('.', ',') : plain;
-  return minus === 'true' ? marked.replace('-', '−') : marked;
+  return minus === 'hyphen' ? marked : marked.replace('-', '−');
 };
 
 /** The meaningful digits of a finite value: 0.d₁d₂… × 10^(exponent + 1). */

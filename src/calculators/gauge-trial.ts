@@ -99,7 +99,7 @@ const readingsIn = (
 ): Result<readonly number[]> => {
   const readings: number[] = [];
   for (const part of readingsOfList(typed)) {
-    const reading = parseReading(part, unitId, ambientPa === undefined ? {} : { ambientPa });
+    const reading = parseReading(part, unitId, { ambientPa });
     if (!reading.ok) return fail({ ...reading.problem, field } as Problem);
     readings.push(reading.value);
   }

@@ -11,6 +11,7 @@ import type { Form, FormResult } from './calculator-form.ts';
 import type { DecimalMark } from './format-number.ts';
 import { parseChoice } from './parse-choice.ts';
 import type { PressureUnit } from './pressure-unit.ts';
+import { valueOfChecked } from './result.ts';
 import type { Height } from './standard-atmosphere.ts';
 import { typedFields } from './typed-fields.ts';
 
@@ -31,8 +32,7 @@ export function parseAmbientPressure(form: Form<Field>): FormResult<AmbientTyped
   const fields = typedFields(form);
   const place = parsePlace(form, fields);
   const reading = form.reading.trim() === '' ? null : parseReading(form, fields);
-  if (place === undefined || reading === undefined || fields.problems.length > 0)
-    return { ok: false, problems: fields.problems };
+  if (place === undefined || reading === undefined) return { ok: false, problems: fields.problems };
   return {
     ok: true,
     value: { place, reading, unit: reading?.unit ?? null, mark: fields.mark() },
@@ -72,8 +72,8 @@ function parseReading(
 ): (NonNullable<AmbientQuestion['reading']> & { readonly unit: PressureUnit }) | undefined {
   const place = parseOtherPlace(form, fields);
   const reading = fields.pressure('reading', 'mmHg', { above: 0 });
-  const there = place && fields.take('otherPlace', ambientPressure(place));
-  if (place === undefined || there === undefined || reading === undefined) return undefined;
+  if (place === undefined || reading === undefined) return undefined;
+  const there = valueOfChecked(ambientPressure(place));
   const { pascals, unit } = reading;
   if (pascals <= there) return { depressionPa: pascals, place, unit };
   const limit = { min: 0, max: there };

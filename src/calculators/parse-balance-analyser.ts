@@ -51,8 +51,7 @@ export function parseBalanceAnalyser(
 
   const carburettors = Number(form.carburettors);
   const ambientPa = parsed.ok ? parsed.value.setUp.ambientPa : undefined;
-  const set = { carburettors, ...(ambientPa !== undefined && { ambientPa }) };
-  const readings = take('readings', parseReadings(form.readings, form.unit, set));
+  const readings = take('readings', parseReadings(form.readings, form.unit, { carburettors, ambientPa }));
   const missing = readings && missingReading(readings, carburettors);
   if (missing) blame('readings', missing);
   const driftReference = readings && driftReferenceOf(form.drift, readings);
@@ -70,13 +69,15 @@ export function parseBalanceAnalyser(
   const effectPa = optional('speedEffect');
   if (effectPa !== undefined && form.rpm.trim() === '') blame('rpm', { kind: 'empty', field: 'rpm' });
 
-  if (problems.length > 0 || !parsed.ok || readings === undefined) return { ok: false, problems };
+  if (!parsed.ok || problems.length > 0) return { ok: false, problems };
+  // What has no problem is there, and so is the speed that an effect asks for.
+  const sound = readings!;
   const { setUp, generation } = parsed.value;
   const { fixed, confidence, targetRpm } = setUp;
   const given: BalanceReadings = {
     generation,
     carburettors,
-    readings,
+    readings: sound,
     gauge: setUp.gauge,
     tolerancePa: setUp.tolerancePa,
     ...(generation === 'paired-screws' && { groups: setUp.screws.map(({ moves }) => membersOf(moves)) }),
@@ -85,10 +86,14 @@ export function parseBalanceAnalyser(
     ...(ambientPa !== undefined && { ambientPa }),
     ...(offsetPa !== undefined && { offsetUncertaintyPa: offsetPa / widthAt95(1) }),
     ...(driftReference !== undefined && { driftReference }),
-    ...(effectPa !== undefined &&
-      targetRpm !== undefined && { speed: { targetRpm, sensitivityPaPerRpm: effectPa / 100 } }),
+    ...(effectPa !== undefined && {
+      speed: { targetRpm: targetRpm!, sensitivityPaPerRpm: effectPa / 100 },
+    }),
   };
-  return { ok: true, value: { given, readings, setUp, unit: form.unit, mark: markOf(readings), answers } };
+  return {
+    ok: true,
+    value: { given, readings: sound, setUp, unit: form.unit, mark: markOf(sound), answers },
+  };
 }
 
 const membersOf = (moves: readonly number[]): readonly number[] =>
@@ -97,7 +102,7 @@ const membersOf = (moves: readonly number[]): readonly number[] =>
 const answersOfForm = (form: BalanceAnalyserForm): SetUpAnswers => {
   const { carburettors, generation, groups, unit, resolution, flutter, tolerance, rpm } = form;
   const ambient = parsePressure(form.ambient, pressureUnit('kPa'));
-  const confidence = form.confidence.replace(/\s*%\s*$/u, '').trim();
+  const confidence = form.confidence.replace(/%\s*$/u, '').trim();
   return {
     ...defaultAnswers(unit),
     ...{ carburettors, generation, groups, unit, resolution, flutter, tolerance, rpm },

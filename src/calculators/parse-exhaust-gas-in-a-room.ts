@@ -5,6 +5,7 @@ import { engineSpeeds } from './engine-speed-units.ts';
 import { secondsPerMinute, zeroCelsiusKelvins } from './exact-definitions.ts';
 import type { ExhaustGasInARoomField as Field } from './exhaust-gas-in-a-room-form.ts';
 import type { ExhaustGasGiven, GasSource } from './exhaust-gas-in-a-room.ts';
+import type { DecimalMark } from './format-number.ts';
 import { lengths } from './length-units.ts';
 import type { MeasureFamily } from './measure-unit.ts';
 import { fromSi } from './measure-units.ts';
@@ -42,10 +43,10 @@ const litresPerM3 = 1000;
  */
 export function parseExhaustGasInARoom(form: Form<Field>): FormResult<ExhaustGasGiven, Field> {
   const { problems, take, blame } = formReader<Field>();
-  const numbers: ParsedNumber[] = [];
+  let mark: DecimalMark = 'point';
 
   const checked = (field: Field, number: ParsedNumber, limit: Bounds): void => {
-    numbers.push(number);
+    if (number.mark === 'comma') mark = 'comma';
     const problem = checkNumber(field, number.value, limit);
     if (problem !== undefined) blame(field, problem);
   };
@@ -94,7 +95,7 @@ export function parseExhaustGasInARoom(form: Form<Field>): FormResult<ExhaustGas
     initialPpm: plain('initial', bounds.initial),
     activity: form.activity === 'rest' ? 'rest' : 'light work',
     scale: form.scale === 'linear' ? 'linear' : 'logarithmic',
-    mark: numbers.some(({ mark }) => mark === 'comma') ? 'comma' : 'point',
+    mark,
   };
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value };
 }

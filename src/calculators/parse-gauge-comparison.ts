@@ -77,28 +77,22 @@ export function parseGaugeComparison(form: GaugeForm): FormResult<GaugeTyped, Ga
   });
   const engine = take('engine', parseReadings(form.engine, unit.id, { carburettors: gaugeNumbers.length }));
 
-  if (
-    problems.length > 0 ||
-    way === undefined ||
-    resolutionPa === undefined ||
-    flutterPa === undefined ||
-    engine === undefined
-  )
-    return { ok: false, problems };
+  if (problems.length > 0) return { ok: false, problems };
+  // What has no problem is there.
   return {
     ok: true,
     value: {
       read: way === 'in-turn' ? 'in-turn' : 'in-rounds',
       readings,
       readingsPerRound: numbers.map((_, i) => (isSwap ? readingsInRun(way, i) : 1)),
-      gauge: { resolutionPa, flutterPa },
+      gauge: { resolutionPa: resolutionPa!, flutterPa: flutterPa! },
       reference,
       permissiblePa,
       confidence: gaugeConfidence,
-      way,
+      way: way!,
       unit: unit.id,
       mark: Object.values<string>(form).some((typed) => /\d,\d/u.test(typed)) ? 'comma' : 'point',
-      engine,
+      engine: engine!,
     },
   };
 }

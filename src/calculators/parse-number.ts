@@ -21,14 +21,10 @@ export const countable = { min: 1e-300, max: 1e300 } as const;
 /** Decimals that are remembered for the answer; a double has no more digits than this. */
 const mostDecimals = 15;
 
-const minus = '[-−–]';
-const space = '[\\s]'; // includes no-break, thin, narrow and figure spaces
-const sign = new RegExp(`^(?:\\+|${minus})`, 'u');
+// White space includes no-break, thin, narrow and figure spaces.
+const sign = /^(?:\+|[-−–])/u;
 const plainDigits = /^\d+$/u;
-const fractionForm = new RegExp(
-  `^(?:(\\d+)(?:${space}+|-${space}*))?(\\d+)${space}*[/⁄∕]${space}*(\\d+)$`,
-  'u',
-);
+const fractionForm = /^(?:(\d+)(?:\s+|-\s*))?(\d+)\s*[/⁄∕]\s*(\d+)$/u;
 const decimalForm = /^(?:\d[\d.,]*|[.,]\d+)$/u;
 
 /**
@@ -51,7 +47,7 @@ export function parseNumber(typed: string, field?: string): Result<ParsedNumber>
   const place = field === undefined ? {} : { field };
   if (typed.length > longestNumber)
     return fail({ kind: 'too-long', ...place, value: typed.length, limit: { max: longestNumber } });
-  const text = spellOutFractions(typed.trim());
+  const text = spellOutFractions(typed);
   if (text === '') return fail({ kind: 'empty', ...place });
 
   const signText = sign.exec(text)?.[0] ?? '';
@@ -60,7 +56,7 @@ export function parseNumber(typed: string, field?: string): Result<ParsedNumber>
 
   const fraction = fractionForm.exec(unsigned);
   if (fraction !== null) {
-    const [, whole, top = '', bottom = ''] = fraction;
+    const [, whole, top, bottom] = fraction;
     if (Number(bottom) === 0) return fail({ kind: 'zero-denominator', ...place, typed });
     if (whole !== undefined && Number(top) >= Number(bottom))
       return fail({ kind: 'not-a-number', ...place, typed });
@@ -70,22 +66,24 @@ export function parseNumber(typed: string, field?: string): Result<ParsedNumber>
     );
   }
 
-  const [, mantissa = '', exponentText = '0'] = /^(.*?)(?:e([+-]?\d+))?$/iu.exec(unsigned) ?? [];
-  const exponent = Number(exponentText);
-  const ungrouped = withoutGroups(mantissa);
-  if (ungrouped === null || !decimalForm.test(ungrouped))
-    return fail({ kind: 'not-a-number', ...place, typed });
-  const [first, second] = readMarks(ungrouped, ungrouped !== mantissa);
-  if (first === undefined) return fail({ kind: 'not-a-number', ...place, typed });
-  const valueOf = ({ digits }: Reading): number => factor * Number(`${digits}e${exponent}`);
-  if (second !== undefined)
-    return fail({ kind: 'ambiguous-number', ...place, typed, readings: [valueOf(first), valueOf(second)] });
+  // No match where a line ends within the number.
+  const parts = /^(.*?)(?:e([+-]?\d+))?$/iu.exec(unsigned);
+  if (parts === null) return fail({ kind: 'not-a-number', ...place, typed });
+  const reading = readMarks(withoutGroups(parts[1]!));
+  if (reading === null) return fail({ kind: 'not-a-number', ...place, typed });
+  const exponent = Number(parts[2] ?? 0);
+  const valueOf = (digits: string): number => factor * Number(`${digits}e${exponent}`);
+  if ('grouped' in reading) {
+    const readings = [valueOf(reading.grouped), valueOf(reading.decimal)] as const;
+    return fail({ kind: 'ambiguous-number', ...place, typed, readings });
+  }
 
-  const [whole = '', decimalDigits = ''] = first.digits.split('.');
-  return counted(valueOf(first), !/[1-9]/u.test(first.digits), {
+  const { digits, mark } = reading;
+  const [whole, decimalDigits = ''] = digits.split('.');
+  return counted(valueOf(digits), !/[1-9]/u.test(digits), {
     decimals: Math.min(mostDecimals, Math.max(0, decimalDigits.length - exponent)),
     significantDigits: Math.max(1, `${whole}${decimalDigits}`.replace(/^0+/u, '').length),
-    mark: first.mark,
+    mark,
   });
 
   function counted(
@@ -104,35 +102,33 @@ export function parseNumber(typed: string, field?: string): Result<ParsedNumber>
 const spellOutFractions = (text: string): string =>
   text.replace(/[¼-¾⅐-⅞↉]/gu, (character) => ` ${character.normalize('NFKC')}`).trim();
 
-/** Drops spaces and apostrophes between groups of three digits; null if they stand anywhere else. */
-function withoutGroups(mantissa: string): string | null {
-  const separators = new Set(mantissa.match(/[\s'’]/gu));
-  if (separators.size === 0) return mantissa;
-  if (separators.size > 1) return null;
-  return /^[1-9]\d{0,2}(?:[\s'’]\d{3})+(?:[.,]\d*)?$/u.test(mantissa)
+/** Drops spaces or apostrophes between groups of three digits; where they stand otherwise they stay, and are refused. */
+const withoutGroups = (mantissa: string): string =>
+  /^[1-9]\d{0,2}([\s'’])\d{3}(?:\1\d{3})*(?:[.,]\d*)?$/u.test(mantissa)
     ? mantissa.replace(/[\s'’]/gu, '')
-    : null;
-}
+    : mantissa;
 
-type Reading = { readonly digits: string; readonly mark: 'point' | 'comma' | null };
+/** The digits with a point as their mark, and the mark that was typed; or both readings of an ambiguous comma. */
+type Reading =
+  | { readonly digits: string; readonly mark: ParsedNumber['mark'] }
+  | { readonly grouped: string; readonly decimal: string };
 
-/** All ways to read points and commas: none if they contradict each other, two if it is ambiguous. */
-function readMarks(text: string, grouped: boolean): readonly Reading[] {
-  if (plainDigits.test(text)) return [{ digits: text, mark: null }];
+/** What points and commas say; null if it is no number, or they contradict each other. */
+function readMarks(text: string): Reading | null {
+  if (!decimalForm.test(text)) return null;
+  if (plainDigits.test(text)) return { digits: text, mark: null };
   const points = text.split('.').length - 1;
   const commas = text.split(',').length - 1;
-  const asDecimal = (mark: 'point' | 'comma'): Reading => ({ digits: text.replace(',', '.'), mark });
+  const asDecimal = text.replace(',', '.');
   if (points + commas === 1) {
-    if (points === 1) return [asDecimal('point')];
-    if (!grouped && /^[1-9]\d{0,2},\d{3}$/u.test(text))
-      return [{ digits: text.replace(',', ''), mark: null }, asDecimal('comma')];
-    return [asDecimal('comma')];
+    if (/^[1-9]\d{0,2},\d{3}$/u.test(text)) return { grouped: text.replace(',', ''), decimal: asDecimal };
+    return { digits: asDecimal, mark: points === 1 ? 'point' : 'comma' };
   }
   if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/u.test(text))
-    return [{ digits: text.replaceAll(',', ''), mark: points === 1 ? 'point' : null }];
+    return { digits: text.replaceAll(',', ''), mark: points === 1 ? 'point' : null };
   if (/^[1-9]\d{0,2}(?:\.\d{3})+(?:,\d*)?$/u.test(text))
-    return [{ digits: text.replaceAll('.', '').replace(',', '.'), mark: commas === 1 ? 'comma' : null }];
-  return [];
+    return { digits: text.replaceAll('.', '').replace(',', '.'), mark: commas === 1 ? 'comma' : null };
+  return null;
 }
 
 /** Digits of the decimal form of a fraction: 9 1/2 is 9.5; 1/3 is cut after four decimals. */

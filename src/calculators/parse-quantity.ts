@@ -8,14 +8,14 @@ export type ParsedQuantity<Unit> = { readonly number: ParsedNumber; readonly uni
 
 /** What the parser must know about a family of units. */
 export type UnitFamily<Unit> = {
-  /** The unit of a spelling, or null. */
+  /** The unit of a spelling, or null; null for none. */
   readonly find: (spelling: string) => Unit | null;
   /** Symbols to name when a spelling is not known. */
   readonly known: readonly string[];
 };
 
-// A number may hold spaces, marks and fraction signs; a hyphen or an apostrophe only if a digit follows.
-const numberPart = /^(?:[\d\s.,/⁄∕¼-¾⅐-⅞↉+−–-]|['’](?=\d{3}))*(?:(?<=\d|[.,])e[+-]?\d+)?/iu;
+// A number may hold spaces, marks and fraction signs; an apostrophe only if three digits follow. Matches at the start, if only nothing.
+const numberPart = /(?:[\d\s.,/⁄∕¼-¾⅐-⅞↉+−–-]|['’](?=\d{3}))*(?:(?<=\d|[.,])e[+-]?\d+)?/iu;
 
 /**
  * Reads a number and, if one follows, its unit: `12`, `12 inHg`, `12,5 cmHg`, `-0.4 bar`, `9 1/2 inHg`, `9½″Hg`.
@@ -31,13 +31,10 @@ export function parseQuantity<Unit>(
   const place = field === undefined ? {} : { field };
   if (typed.length > longestNumber)
     return fail({ kind: 'too-long', ...place, value: typed.length, limit: { max: longestNumber } });
-  const text = typed.trim();
-  const behind = text.replace(numberPart, '');
-  const numberText = text.slice(0, text.length - behind.length);
-  const unitText = behind.trim();
-  const unit = unitText === '' ? null : family.find(unitText);
+  const { numberText, unitText } = partsOf(typed);
+  const unit = family.find(unitText);
 
-  if (numberText.trim() === '' && unitText !== '')
+  if (numberText === '' && unitText !== '')
     return fail(
       unit === null ? { kind: 'not-a-number', ...place, typed } : { kind: 'number-missing', ...place, typed },
     );
@@ -56,10 +53,13 @@ export const settleComma = (typed: string, meant: 'grouped' | 'decimal'): string
   typed.replace(',', meant === 'grouped' ? '' : '.');
 
 /** The number part of what was typed, without its unit: `9 1/2` of `9 1/2 inHg`. */
-export const withoutUnit = (typed: string): string => {
-  const text = typed.trim();
-  return text.slice(0, text.length - text.replace(numberPart, '').length).trim();
-};
+export const withoutUnit = (typed: string): string => partsOf(typed).numberText;
 
 /** What was typed behind the number: `inHg` of `9 1/2 inHg`. */
-export const unitTextOf = (typed: string): string => typed.trim().replace(numberPart, '').trim();
+export const unitTextOf = (typed: string): string => partsOf(typed).unitText;
+
+/** Both parts without the space around them. */
+function partsOf(typed: string): { readonly numberText: string; readonly unitText: string } {
+  const behind = typed.replace(numberPart, '');
+  return { numberText: typed.slice(0, typed.length - behind.length).trim(), unitText: behind.trim() };
+}

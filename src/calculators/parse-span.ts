@@ -4,7 +4,7 @@ import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
 
 /** Two marks of a scale: `-1..0 bar`, `0 to 30 inHg`, `−760…0`. */
-const range = /^(.+?)\s*(?:\.{2,}|…|\bto\b)\s*(.+)$/iu;
+const range = /(.+?)(?:\.{2,}|…|\bto\b)(.+)/iu;
 
 /**
  * The span of a scale, highest less lowest mark, in pascals: `760 mmHg`, or both marks, `-1..0 bar`. The unit behind the
@@ -12,14 +12,14 @@ const range = /^(.+?)\s*(?:\.{2,}|…|\bto\b)\s*(.+)$/iu;
  * for a span of 0 or less.
  */
 export function parseSpan(typed: string, usualUnit: PressureUnit, field: string): Result<number> {
-  const [, first, second] = range.exec(typed.trim()) ?? [];
-  if (first === undefined || second === undefined) {
+  const marks = range.exec(typed);
+  if (marks === null) {
     const parsed = parsePressure(typed, usualUnit, field);
     return parsed.ok ? positive(parsed.value.pascals, field) : parsed;
   }
-  const high = parsePressure(second, usualUnit, field);
+  const high = parsePressure(marks[2]!, usualUnit, field);
   if (!high.ok) return high;
-  const low = parsePressure(first, high.value.unit, field);
+  const low = parsePressure(marks[1]!, high.value.unit, field);
   return low.ok ? positive(Math.abs(high.value.pascals - low.value.pascals), field) : low;
 }
 

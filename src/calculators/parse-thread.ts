@@ -7,8 +7,7 @@ import { threadNamed } from './thread-tables.ts';
 const examples = ['M5', 'M8x0.75', '#10 UNF', '1/4 BSF', '2BA'] as const;
 
 const metric = /^M ?(\d+(?:\.\d+)?)(?: ?x ?(\d+(?:\.\d+)?)(?: mm)?)?(?: coarse)?$/iu;
-const inch =
-  /^(?:(#) ?(\d+)|(?:(\d+)[ -])?(\d+\/\d+)|(\d+)) ?(?:in|"|″)? ?(?:- ?(\d+) )?(UNC|UNF|BSF|BSW)$/iu;
+const inch = /^(?:# ?(\d+)|(\d+\/\d+|\d)) ?(?:in|"|″)? ?(?:- ?(\d+) )?(UNC|UNF|BSF|BSW)$/iu;
 const britishAssociation = /^(?:(\d+) ?BA|BA ?(\d+))$/iu;
 
 /**
@@ -28,8 +27,9 @@ export function parseThread(typed: string, field?: string): Result<ScrewThread> 
 }
 
 function metricThread(text: string): ScrewThread | undefined {
-  const [, diameter, pitch] = metric.exec(text) ?? [];
-  if (diameter === undefined) return undefined;
+  const parts = metric.exec(text);
+  if (parts === null) return undefined;
+  const [, diameter, pitch] = parts;
   const [diameterMm, pitchMm] = [Number(diameter), Number(pitch)];
   const coarse = threadNamed(`M${diameterMm}`);
   if (pitch === undefined || pitchMm === coarse?.pitchMm) return coarse;
@@ -39,15 +39,14 @@ function metricThread(text: string): ScrewThread | undefined {
 }
 
 function inchThread(text: string): ScrewThread | undefined {
-  const [, sharp, number, whole, fraction, alone, perInch, system] = inch.exec(text) ?? [];
-  if (system === undefined) return undefined;
-  const size = sharp === undefined ? (alone ?? [whole, fraction].filter(Boolean).join(' ')) : `#${number}`;
-  const thread = threadNamed(`${size} ${system.toUpperCase()}`);
+  const parts = inch.exec(text);
+  if (parts === null) return undefined;
+  const [, number, inches, perInch, system] = parts;
+  const thread = threadNamed(`${inches ?? `#${number}`} ${system!.toUpperCase()}`);
   return perInch === undefined || thread?.threadsPerInch === Number(perInch) ? thread : undefined;
 }
 
 function baThread(text: string): ScrewThread | undefined {
-  const [, before, after] = britishAssociation.exec(text) ?? [];
-  const number = before ?? after;
-  return number === undefined ? undefined : threadNamed(`${Number(number)}BA`);
+  const parts = britishAssociation.exec(text);
+  return parts === null ? undefined : threadNamed(`${Number(parts[1] ?? parts[2])}BA`);
 }

@@ -88,10 +88,12 @@ export function describeReview(
         figure(now.depressionsPa[i]!),
       ],
     })),
-    course: review.course.flatMap(({ entry, spreadPa }) => {
-      const words = describeEntry(engine, entry, figures);
-      return words === null ? [] : [{ clock: describeClock(entry.seconds), words, spread: figure(spreadPa) }];
-    }),
+    course: review.course.map(({ entry, spreadPa }) => ({
+      clock: describeClock(entry.seconds),
+      // Readings, turns and nuts all have words.
+      words: describeEntry(engine, entry, figures)!,
+      spread: figure(spreadPa),
+    })),
     fault:
       review.fault === null
         ? 'Nothing but the balance was wrong.'
@@ -140,7 +142,7 @@ export function describeReplay(
   if (phase === 'working') return `Working it out: ${count(steps.length, 'step', 'steps')} so far.`;
   const readings = steps.filter(({ event }) => event.kind === 'reading').length;
   const work = `${count(readings, 'reading', 'readings')} and ${count(steps.length - readings, 'turn', 'turns')}, ${describeClock(state.seconds)} of the engine’s time, ${describeTemperature(hottestK)} at most`;
-  const apart = describeDepression(engine, steps.at(-1)?.spreadPa ?? 0, figures);
+  const apart = describeDepression(engine, steps.at(-1)!.spreadPa, figures);
   return phase === 'done'
     ? `The advice called it done after ${work}. Highest and lowest then truly lay ${apart} apart.`
     : `The advice stopped after ${work}, because it could not go on. Highest and lowest then truly lay ${apart} apart.`;

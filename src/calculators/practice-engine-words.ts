@@ -127,7 +127,7 @@ export const describeThread = (left: TurnsLeft, { mark }: PracticeFigures): Thre
 
 /** A screw as it is called at the bench. */
 export const screwOf = ({ screws }: PracticeEngine, screw: number): string =>
-  screwWords(screws[screw - 1]?.moves ?? []);
+  screwWords(screws[screw - 1]!.moves);
 
 /** A line of the log; null for what is no work of its own. */
 export function describeEntry(

@@ -1,7 +1,7 @@
 /** The readings of a list, as typed: parted by semicolons, line ends, or commas before a space; a decimal comma stays one. */
 export const readingsOfList = (typed: string): readonly string[] =>
   typed
-    .split(/[;\n]|,\s+/u)
+    .split(/[;\n]|,\s/u)
     .map((part) => part.trim())
     .filter((part) => part !== '');
 
@@ -19,11 +19,13 @@ export type ListedReading = {
 export const labelledReadings = (typed: string): readonly ListedReading[] => {
   let carburettor = 0;
   return readingsOfList(typed).map((part) => {
-    const labelled = /^(\d+)\s*:\s*(.*)$/su.exec(part);
+    const labelled = /^(\d+)\s*:(.*)/su.exec(part);
     carburettor = labelled ? Number(labelled[1]) : carburettor + 1;
-    const [text = '', ...speed] = (labelled?.[2] ?? part).split('@');
-    return speed.length === 0
-      ? { carburettor, text: text.trim() }
-      : { carburettor, text: text.trim(), speedText: speed.join('@').trim() };
+    const [text, ...speed] = (labelled?.[2] ?? part).split('@') as [string, ...string[]];
+    return {
+      carburettor,
+      text: text.trim(),
+      ...(speed.length > 0 && { speedText: speed.join('@').trim() }),
+    };
   });
 };

@@ -21,10 +21,10 @@ export type SessionLink = {
 const textKeys = { g: 'generation', n: 'carburettors', fixed: 'fixed' } as const;
 const pressureKeys = { res: 'resolution', fl: 'flutter', tol: 'tolerance', amb: 'ambient' } as const;
 const numberKeys = { rpm: 'rpm', lock: 'lockShift', conf: 'confidence', eff: 'effect' } as const;
+/** Any other letter, `u` among them, is unknown. */
 const directionOfLetter: ReadonlyMap<string, OpeningDirection> = new Map([
   ['c', 'clockwise'],
   ['a', 'anticlockwise'],
-  ['u', 'unknown'],
 ]);
 
 /**
@@ -55,7 +55,7 @@ export const parseSessionLink = (
     else if (key === 'o') Object.assign(changes, directionsOfLink(text));
     else if (key === 't')
       changes['thread'] = text.split(',').map((pair) => {
-        const [closing = '', opening = ''] = pair.split('/');
+        const [closing, opening = ''] = pair.split('/');
         return { closing, opening };
       });
     else if (key === 'm') changes['groups'] = text.replaceAll(',', '; ').replaceAll('.', ' ');

@@ -20,7 +20,7 @@ export function sessionLinkOf(
 ): Readonly<Record<string, string>> | null {
   const carburettors = carburettorsOf(travel);
   if (carburettors < 2 || carburettors > 8) return null;
-  const typed = (turns: number): string => formatFixed(turns, turnDecimals, { minus: 'hyphen' });
+  const typed = (turns: number): string => formatFixed(turns, turnDecimals);
   const answers = {
     ...defaultAnswers('mmHg'),
     generation: travel.generation,

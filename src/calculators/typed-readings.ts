@@ -1,5 +1,4 @@
 import { parseReading, parseSpeed } from './bench-reading.ts';
-import type { SetUp } from './protocol.ts';
 import { labelledReadings } from './reading-list.ts';
 import { fail, succeed, type Result } from './result.ts';
 
@@ -22,7 +21,7 @@ const mostReadings = 64;
 export const parseReadings = (
   typed: string,
   unitId: string,
-  setUp: Pick<SetUp, 'carburettors' | 'ambientPa'>,
+  setUp: { readonly carburettors: number; readonly ambientPa?: number | undefined },
 ): Result<readonly TypedReading[]> => {
   const listed = labelledReadings(typed);
   if (listed.length > mostReadings)

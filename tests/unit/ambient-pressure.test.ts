@@ -9,6 +9,8 @@ import {
   computeAmbientPressure,
   depressionPa,
   initialForm,
+  parseAmbient,
+  parseAmbientPressure,
   stationPressure,
 } from '../../src/calculators/index.ts';
 import type {
@@ -231,4 +233,84 @@ describe('computeAmbientPressure(question) and carryReading(reading)', () => {
       value: { sameOpeningPa: 80_000, sameChargePa: 80_000, pressureRatio: 0, isChoked: true },
     });
   });
+});
+
+describe('parseAmbientPressure(form)', () => {
+  const parsed = (part: Part) => parseAmbientPressure(form(part));
+
+  it('gives the place, and the reading with the place where it was taken', () => {
+    expect(parsed({ reading: ' ' })).toEqual({
+      ok: true,
+      value: {
+        place: { from: 'altitude', height: { geometricM: 500 } },
+        reading: null,
+        unit: null,
+        mark: 'point',
+      },
+    });
+    expect(parsed({ altitudeIs: 'geopotential', reading: '30 kPa' })).toMatchObject({
+      value: {
+        place: { from: 'altitude', height: { geopotentialM: 500 } },
+        reading: { depressionPa: 30_000, place: { from: 'altitude', height: { geopotentialM: 0 } } },
+        unit: { id: 'kPa' },
+      },
+    });
+  });
+
+  it('takes a reading of all the air that there was, and none beyond', () => {
+    const there = { otherPlace: 'pressure', otherPressure: '1000 hPa' };
+    expect(parsed({ ...there, reading: '1000 hPa' })).toMatchObject({
+      value: { reading: { depressionPa: 100_000, place: { from: 'barometer', stationPa: 100_000 } } },
+    });
+    expect(parsed({ ...there, reading: '1000.1 hPa' })).toMatchObject({
+      problems: [
+        { field: 'reading', problem: { kind: 'depression-beyond-ambient', limit: { min: 0, max: 100_000 } } },
+      ],
+    });
+  });
+
+  it.each([
+    ['from', {}],
+    ['altitudeIs', {}],
+    ['altitudeIs', { from: 'setting', reading: '' }],
+    ['otherPlace', {}],
+  ] as const)('%s that is none of the choices is told, and nothing is answered', (field, part) => {
+    const { ok, ...rest } = parsed({ ...part, [field]: 'moon' });
+    expect(ok).toBe(false);
+    expect(rest).toHaveProperty('problems.0', {
+      field,
+      problem: expect.objectContaining({ kind: 'unknown-choice', field, typed: 'moon' }) as object,
+    });
+  });
+
+  it.each([
+    ['altitude', {}],
+    ['setting', { from: 'setting' }],
+    ['barometer', { from: 'barometer' }],
+    ['reading', {}],
+    ['otherAltitude', {}],
+    ['otherPressure', { otherPlace: 'pressure' }],
+  ] as const)('%s that is no number is the one problem', (field, part) => {
+    expect(parsed({ ...part, [field]: 'x' })).toMatchObject({
+      ok: false,
+      problems: [{ field, problem: { kind: 'not-a-number' } }],
+    });
+  });
+});
+
+describe('parseAmbient(typed)', () => {
+  it.each([
+    ['', 101_325],
+    [' ', 101_325],
+    ['20', 20_000],
+    ['1200 hPa', 120_000],
+  ])('“%s” is %d Pa', (typed, value) => expect(parseAmbient(typed)).toEqual({ ok: true, value }));
+
+  it('a problem names its field', () => {
+    expect(parseAmbient('x')).toMatchObject({ problem: { kind: 'not-a-number', field: 'ambient' } });
+  });
+
+  it.each(['19.9', '120.1'])('%s kPa is believed nowhere', (typed) =>
+    expect(parseAmbient(typed)).toMatchObject({ problem: { kind: 'out-of-range', field: 'ambientPa' } }),
+  );
 });

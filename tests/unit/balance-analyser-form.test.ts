@@ -82,7 +82,10 @@ describe('the form', () => {
     const twice = '1: 212, 2: 248, 3: 251, 4: 187, 1: 214, 3: 250';
     expect(givenBy({ readings: twice }).driftReference).toBeUndefined();
     expect(givenBy({ readings: twice, drift: '3' }).driftReference).toBe(3);
-    expect(givenBy({ drift: 'none' }).driftReference).toBeUndefined();
+    expect(givenBy({ drift: 'none' })).not.toHaveProperty('driftReference');
+    expect(givenBy({ readings: '4: 187, 1: 212, 2: 248, 3: 251, 4: 190', drift: '4' }).driftReference).toBe(
+      4,
+    );
   });
 
   test('leaves out what a generation does not have', () => {
@@ -99,13 +102,41 @@ describe('the form', () => {
     expect(givenBy({ ambient: '700 mmHg' }).ambientPa).toBeCloseTo(700 * mmHg, 6);
     for (const ambient of ['', '101.325', '101.325 kPa', '1 atm'])
       expect(givenBy({ ambient })).not.toHaveProperty('ambientPa');
-    for (const confidence of ['', '95', '95%'])
+    for (const confidence of ['', '95', '95%', ' 95 % '])
       expect(givenBy({ confidence })).not.toHaveProperty('confidence');
   });
 
   test('takes the ± of a gauge’s correction at 95 %, 1.96 standard uncertainties', () => {
     expect(givenBy({ offsetUncertainty: '4' }).offsetUncertaintyPa).toBeCloseTo((4 * mmHg) / 1.96, 6);
     expect(givenBy({ offsetUncertainty: '0' }).offsetUncertaintyPa).toBe(0);
+    expect(givenBy({ offsetUncertainty: ' ', speedEffect: ' ' })).not.toHaveProperty('offsetUncertaintyPa');
+  });
+});
+
+describe('what is wrong is told with its field and limit', () => {
+  const problemsOf = (changes: Partial<BalanceAnalyserForm>) => {
+    const parsed = parseBalanceAnalyser(form(changes));
+    return parsed.ok ? [] : parsed.problems;
+  };
+
+  test.each<[Partial<BalanceAnalyserForm>, BalanceAnalyserField, object]>([
+    [
+      { ambient: '30', readings: '1: 31 kPa' },
+      'readings',
+      { kind: 'depression-beyond-ambient', limit: { below: 30_000 } },
+    ],
+    [
+      { readings: '1: 212, 2: 248, 3: 251', drift: 'none' },
+      'readings',
+      { kind: 'no-readings', field: 'carburettors.3' },
+    ],
+    [{ drift: '5' }, 'drift', { kind: 'index', field: 'drift', value: 5, limit: { min: 1, max: 4 } }],
+    [{ drift: '3' }, 'drift', { kind: 'too-few-readings', field: 'drift', value: 1, limit: { min: 2 } }],
+    [{ speedEffect: '5', rpm: ' ' }, 'rpm', { kind: 'empty', field: 'rpm' }],
+    [{ confidence: '9%5' }, 'confidence', { kind: 'not-a-number' }],
+    [{ confidence: '95 %x' }, 'confidence', { kind: 'not-a-number' }],
+  ])('%j', (changes, field, problem) => {
+    expect(problemsOf(changes)).toMatchObject([{ field, problem }]);
   });
 });
 

@@ -75,6 +75,9 @@ describe('parseTurns(typed)', () => {
     ['7 min', 7 / 60],
     ['7min', 7 / 60],
     ['15 minutes', 0.25],
+    ['15 Minute.', 0.25],
+    ['7 min. ', 7 / 60],
+    ['2 turns ', 2],
     ['0', 0],
     ['50', 50],
     ['3000 min', 50],
@@ -86,6 +89,10 @@ describe('parseTurns(typed)', () => {
     ['', 'empty'],
     ['min', 'empty'],
     ['a bit', 'not-a-number'],
+    ['min 7', 'not-a-number'],
+    ['7 minx', 'not-a-number'],
+    ['turns 2', 'not-a-number'],
+    ['2 turnsx', 'not-a-number'],
     ['NaN', 'not-a-number'],
     ['1e309', 'beyond-counting'],
     ['1,250', 'ambiguous-number'],
@@ -94,7 +101,7 @@ describe('parseTurns(typed)', () => {
     ['51', 'out-of-range'],
     ['3001 min', 'out-of-range'],
   ])('%s: %s', (typed, kind) => {
-    expect(kindOf(parseTurns(typed))).toBe(kind);
+    expect(parseTurns(typed)).toMatchObject({ problem: { kind, field: 'turns' } });
   });
 
   test('a problem quotes all that was typed, and names the limit', () => {
@@ -107,6 +114,7 @@ describe('parseSpeed(typed)', () => {
   test.each([
     ['2100', 2100],
     ['2100 rpm', 2100],
+    ['2100RPM ', 2100],
     ['2100 r/min', 2100],
     ['2100 1/min', 2100],
     ['2 100', 2100],
@@ -124,6 +132,8 @@ describe('parseSpeed(typed)', () => {
   test.each([
     ['2,100', 'ambiguous-number'],
     ['fast', 'not-a-number'],
+    ['rpm 2100', 'not-a-number'],
+    ['2100 rpmx', 'not-a-number'],
     ['1e309', 'beyond-counting'],
     ['-2100', 'out-of-range'],
     ['0', 'out-of-range'],

@@ -242,6 +242,16 @@ describe('writeChecklistLink(form) and parseChecklistLink(record)', () => {
     expect(parsed.ok && parsed.value.form).toEqual(form());
   });
 
+  it('makes a club’s words plain, and leaves what chooses a list to the letter', () => {
+    const record = { g: 'all-adjustable', n: '4', h: 'a\nb', p: '1\u200B.0', t: 'a\r\n\nb' };
+    expect(parseChecklistLink(record)).toMatchObject({
+      value: { form: form({ heading: 'a b', printed: '1.0', notes: 'a\nb' }), unknownKeys: [], problems: [] },
+    });
+    expect(parseChecklistLink({ g: ' all-adjustable', n: '4' })).toMatchObject({
+      value: { problems: [{ kind: 'unknown-choice', typed: ' all-adjustable' }] },
+    });
+  });
+
   it('tells a link to a list from another place on the page', () => {
     expect(isChecklistLink({ main: '' })).toBe(false);
     expect(isChecklistLink({})).toBe(false);

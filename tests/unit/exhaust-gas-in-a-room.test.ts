@@ -38,6 +38,12 @@ function givenBy(part: Partial<Form<Field>> = {}): ExhaustGasGiven {
   return parsed.value;
 }
 
+test('the decimal mark of the answer is the one that was typed', () => {
+  expect(givenBy().mark).toBe('point');
+  expect(givenBy({ airChanges: '0,5' }).mark).toBe('comma');
+  expect(givenBy({ length: '6,5 m' }).mark).toBe('comma');
+});
+
 describe('the worked example', () => {
   const words = answerTo();
 

@@ -177,6 +177,43 @@ describe('handing over', () => {
   });
 });
 
+describe('parseGaugeComparison(form)', () => {
+  const parsed = (part: Partial<Record<GaugeField, string>>) => parseGaugeComparison({ ...example, ...part });
+
+  test.each([
+    ['together', 'in-rounds', [1, 1, 1, 1]],
+    ['in-turn', 'in-turn', [1, 1, 1, 1]],
+    ['abba', 'in-rounds', [2, 2]],
+    ['aba', 'in-rounds', [2, 1]],
+  ])('%s is read %s, so many of each gauge a round: %j', (way, read, readingsPerRound) => {
+    const swap = way === 'aba' ? '250; 262; 253' : example.swap;
+    expect(parsed({ way, swap })).toMatchObject({
+      value: { way, read, readingsPerRound, mark: 'point', confidence: 0.95 },
+    });
+  });
+
+  test('in turn each gauge may be read as often as one likes', () => {
+    expect(parsed({ way: 'in-turn', readings2: '245; 240' }).ok).toBe(true);
+    expect(parsed({ readings1: Array.from({ length: 64 }, () => '1').join('; '), way: 'in-turn' }).ok).toBe(
+      true,
+    );
+  });
+
+  test.each<[Partial<Record<GaugeField, string>>, GaugeField, object]>([
+    [{ way: 'sideways' }, 'way', { kind: 'unknown-choice', field: 'way' }],
+    [{ resolution: '0' }, 'resolution', { kind: 'out-of-range', field: 'resolutionPa' }],
+    [{ span2: 'x' }, 'span2', { kind: 'not-a-number', field: 'span2' }],
+    [
+      { readings1: '1; '.repeat(65), way: 'in-turn' },
+      'readings1',
+      { kind: 'too-long', field: 'readings', value: 65, limit: { max: 64 } },
+    ],
+    [{ readings3: '1' }, 'readings3', { kind: 'unequal-lists', field: 'readings', value: 1, expected: 3 }],
+  ])('%j is told with its field', (part, field, problem) => {
+    expect(parsed(part)).toMatchObject({ ok: false, problems: [{ field, problem }] });
+  });
+});
+
 describe('what cannot be read has a sentence beside its field', () => {
   test.each([
     [{ readings2: '' }, 'readings2', 'Give at least one reading'],

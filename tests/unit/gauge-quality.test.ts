@@ -80,12 +80,15 @@ describe('brackets', () => {
   });
 });
 
-test.each([
+test.each<[string, number]>([
   ['0.5', 0.5],
   ['1/2 s', 0.5],
   ['400 ms', 0.4],
+  ['2 millisecond', 0.002],
+  ['2 milliseconds', 0.002],
   ['0,5 sec.', 0.5],
-  ['2 minutes', 120],
+  ...['s', 'secs', 'second', 'seconds', 'S'].map((unit) => [`2 ${unit}`, 2] as [string, number]),
+  ...['min', 'minute', 'minutes', 'min.'].map((unit) => [`2 ${unit}`, 120] as [string, number]),
 ])('“%s” is %s seconds', (typed, seconds) => {
   expect(parseSeconds(typed)).toMatchObject({ ok: true, value: { seconds } });
 });
@@ -93,8 +96,13 @@ test.each([
 test.each([
   ['', 'empty'],
   ['0.5 h', 'unknown-unit'],
+  ['0.5 s.ec', 'unknown-unit'],
 ])('“%s” is no short time', (typed, kind) => {
   expect(parseSeconds(typed, 'damping')).toMatchObject({ ok: false, problem: { kind, field: 'damping' } });
+});
+
+test('a unit that is none of a short time is told with those that are', () => {
+  expect(parseSeconds('2 h')).toMatchObject({ problem: { unit: 'h', known: ['s', 'ms', 'min'] } });
 });
 
 const bar = pressureUnit('bar');
@@ -105,6 +113,9 @@ test.each([
   ['-1 bar … 0 kPa', 1e5],
   ['0..-100 kPa', 1e5],
   ['-1...+5', 6e5],
+  ['0.5..1.5 bar', 1e5],
+  [' 5 bar to 10 bar', 5e5],
+  ['-760..0mmHg', 760 * 133.322387415],
 ])('“%s” is a span of %s Pa', (typed, pascals) => {
   const span = parseSpan(typed, bar, 'span1');
   expect(span.ok && Math.abs(span.value - pascals)).toBeLessThan(1e-9);
@@ -119,6 +130,13 @@ test.each([
   ['0..1 furlong', 'unknown-unit'],
 ])('“%s” is no span: %s', (typed, kind) => {
   expect(parseSpan(typed, bar, 'span1')).toMatchObject({ ok: false, problem: { kind } });
+});
+
+test('a span of nothing is told with its limit', () => {
+  expect(parseSpan('1..1', bar, 'span1')).toEqual({
+    ok: false,
+    problem: { kind: 'out-of-range', field: 'span1Pa', value: 0, limit: { above: 0 } },
+  });
 });
 
 test('a choice is one of those that there are', () => {

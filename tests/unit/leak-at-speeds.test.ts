@@ -17,6 +17,10 @@ describe('leakAtSpeeds(engine, leak, speeds)', () => {
     expect(differences.at(-1)).toBeGreaterThan(0);
   });
 
+  it('has no answer for an engine without a cylinder', () => {
+    expect(() => leakAtSpeeds({ ...engine.value, cylinders: [] }, 0.1, [1100])).toThrow(RangeError);
+  });
+
   it('puts readings further apart where the leak is larger', () => {
     const [small, large] = [apart(0.1), apart(0.2)];
     large.forEach((difference, speed) => expect(difference).toBeGreaterThan(small[speed] ?? NaN));

@@ -206,9 +206,34 @@ describe('computeLiquidColumn(question)', () => {
   });
 
   it('parseLiquidColumn(form) gives SI', () => {
-    const parsed = parseLiquidColumn(form({ kind: 'inclined', angle: '30', bore: '1/4 in' }));
+    const parsed = parseLiquidColumn(form({ kind: 'inclined', angle: ' 30 ° ', bore: '1/4 in' }));
     expect(parsed.ok && parsed.value.boreM).toBeCloseTo(0.00635, 12);
     expect(parsed.ok && uprightPerReading(parsed.value.manometer)).toBeCloseTo(0.5 + (6.35 / 60) ** 2, 12);
+    expect(parsed).toMatchObject({
+      value: { kind: 'inclined', manometer: { kind: 'well' }, readingM: null },
+    });
+    expect(parseLiquidColumn(form({ reading: ' ' }))).toMatchObject({ value: { readingM: null } });
+  });
+
+  it.each(['sides', 'liquid', 'kind'] as const)('%s that is none of the choices is told', (field) => {
+    const problem = { kind: 'unknown-choice', field, typed: 'moon' };
+    expect(parseLiquidColumn(form({ [field]: 'moon' }))).toMatchObject({
+      ok: false,
+      problems: [{ field, problem }],
+    });
+  });
+
+  it('a well as narrow as its tube is told beside the well', () => {
+    for (const wellBore of ['12 mm', '11 mm'])
+      expect(parseLiquidColumn(form({ kind: 'well', bore: '12 mm', wellBore }))).toEqual({
+        ok: false,
+        problems: [
+          { field: 'wellBore', problem: { kind: 'well-too-narrow', field: 'wellBore', typed: wellBore } },
+        ],
+      });
+    expect(parseLiquidColumn(form({ kind: 'well', wellBore: 'x' }))).toMatchObject({
+      problems: [{ field: 'wellBore', problem: { field: 'wellBore' } }],
+    });
   });
 
   it('a reading and its pressure undo each other; a U-tube is meant if none is named', () => {

@@ -289,6 +289,7 @@ describe('parseMeasure(typed, family, usualUnitId, field)', () => {
     ['-40°F', temperatures, 'C', 'F', 233.15],
     ['20 º C', temperatures, 'F', 'C', 293.15],
     ['20 ℃', temperatures, 'F', 'C', 293.15],
+    ['0 °C', temperatures, 'F', 'C', 273.15],
     ['-273.15 °C', temperatures, 'C', 'C', 0],
     ['-459.67 °F', temperatures, 'C', 'F', 0],
     ['18 °F', temperatureDifferences, 'C', 'F', 10],

@@ -4,9 +4,12 @@ import {
   parsePressure,
   parseQuantity,
   pressureUnit,
+  pressureUnits,
   settleComma,
+  unitTextOf,
   withoutUnit,
 } from '../../src/calculators/index.ts';
+import { spellingOf } from '../../src/calculators/unit-spelling.ts';
 
 const family = { find: findPressureUnit, known: ['kPa', 'inHg'] };
 
@@ -15,7 +18,7 @@ const understood: readonly (readonly [string, number, string | null])[] = [
   ['−0.4 bar', -0.4, 'bar'], ['9 1/2 inHg', 9.5, 'inHg'], ['9½″Hg', 9.5, 'inHg'], ['9 ½ "Hg', 9.5, 'inHg'], ['9-1/2 in. Hg', 9.5, 'inHg'],
   ['212\u202fmmHg', 212, 'mmHg'], ['212\u00a0mmHg', 212, 'mmHg'], ['1\u2009234,5\u2009Pa', 1234.5, 'Pa'], ["5'H2O", 5, 'ftH2O'],
   ["1'013 hPa", 1013, 'hPa'], ['1e3 Pa', 1000, 'Pa'], ['1e-2bar', 0.01, 'bar'], ['9 inHg (60 °F)', 9, 'inHg-60F'], ['0.3 kgf/cm²', 0.3, 'at'],
-  ['\t9\n inHg ', 9, 'inHg'], ['12 IN HG', 12, 'inHg'],
+  ['\t9\n inHg ', 9, 'inHg'], ['12 IN HG', 12, 'inHg'], ['5.e3 Pa', 5000, 'Pa'], [`9${' '.repeat(77)}Pa`, 9, 'Pa'],
 ]; // prettier-ignore
 
 describe('parseQuantity(typed, units): what is understood', () => {
@@ -32,7 +35,7 @@ const refused: readonly (readonly [string, string])[] = [
   ['Infinity', 'not-a-number'], ['1e309 Pa', 'beyond-counting'], ['0x10', 'unknown-unit'], ['--5 kPa', 'not-a-number'], ['5/0 inHg', 'zero-denominator'],
   ['12 13', 'not-a-number'], ['12 13 inHg', 'not-a-number'], ['12 furlongs', 'unknown-unit'], ['12 inHg 13', 'unknown-unit'],
   ['12 Mbar', 'unknown-unit'], ['12 mPa', 'unknown-unit'], ['1,234 inHg', 'ambiguous-number'], ['- inHg', 'not-a-number'], ['12 %', 'unknown-unit'],
-  ['<b>9</b>', 'not-a-number'], [`9 ${'x'.repeat(200)}`, 'too-long'],
+  ['<b>9</b>', 'not-a-number'], ['5\'6"', 'unknown-unit'], [`9 ${'x'.repeat(200)}`, 'too-long'],
 ]; // prettier-ignore
 
 describe('parseQuantity(typed, units): what is refused, as a problem that quotes all that was typed', () => {
@@ -44,9 +47,16 @@ describe('parseQuantity(typed, units): what is refused, as a problem that quotes
     });
 
   it('an unknown unit is named, with the known ones', () => {
-    expect(parseQuantity('12 furlongs', family)).toEqual({
+    expect(parseQuantity('12 furlongs ', family)).toEqual({
       ok: false,
-      problem: { kind: 'unknown-unit', typed: '12 furlongs', unit: 'furlongs', known: ['kPa', 'inHg'] },
+      problem: { kind: 'unknown-unit', typed: '12 furlongs ', unit: 'furlongs', known: ['kPa', 'inHg'] },
+    });
+  });
+
+  it('too many characters are counted, with the most that are looked at', () => {
+    expect(parseQuantity(`9${' '.repeat(78)}Pa`, family)).toEqual({
+      ok: false,
+      problem: { kind: 'too-long', value: 81, limit: { max: 80 } },
     });
   });
 });
@@ -74,7 +84,46 @@ describe('withoutUnit(typed)', () => {
   });
 });
 
+describe('unitTextOf(typed)', () => {
+  it('is what stands behind the number', () => {
+    expect([' 9 1/2  inHg ', '12,5cmHg', '12', '', " 5'H2O"].map(unitTextOf)).toEqual([
+      'inHg',
+      'cmHg',
+      '',
+      '',
+      "'H2O",
+    ]);
+  });
+});
+
+describe('spellingOf(typed): one form for all spellings', () => {
+  it.each([
+    [' ″Hg', 'inhg'],
+    ['’’H₂O', 'inh2o'],
+    ['′H2O', 'fth2o'],
+    ['lbf/in²', 'lbf/in2'],
+    ['in. Hg (60 deg F)', 'inhg60f'],
+    ['mmHg, conventional', 'mmhg'],
+    ['㎩', 'pa'],
+    // Only where they stand: an inch in front, a degree before C or F at the end, the word at the end.
+    ['a"', 'a"'],
+    ['a′', 'a′'],
+    ['60degfoo', '60degfoo'],
+    ['conventional', 'conventional'],
+    ['mmhgconventionally', 'mmhgconventionally'],
+  ])('%s is %s', (typed, spelling) => expect(spellingOf(typed)).toBe(spelling));
+});
+
 describe('parsePressure(typed, usualUnit)', () => {
+  it('names the units that are in use where it does not know one', () => {
+    const parsed = parsePressure('12 furlongs', pressureUnit('mmHg'));
+    expect(parsed).toMatchObject({ problem: { unit: 'furlongs' } });
+    const known = !parsed.ok && parsed.problem.kind === 'unknown-unit' ? parsed.problem.known : [];
+    expect(known).toEqual(pressureUnits.filter((unit) => unit.rare !== true).map((unit) => unit.symbol));
+    expect(known).toContain('mmHg');
+    expect(known.length).toBeLessThan(pressureUnits.length);
+  });
+
   it('takes the usual unit where none was typed, and says so', () => {
     expect(parsePressure('212', pressureUnit('mmHg'))).toMatchObject({
       value: { pascals: 212 * 133.322387415, unitTyped: false, unit: { id: 'mmHg' } },

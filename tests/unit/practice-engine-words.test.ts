@@ -13,6 +13,7 @@ import {
   describeReplayStep,
   describeReview,
   describeShare,
+  describeTachometer,
   describeTask,
   describeThread,
   describeWarmth,
@@ -62,6 +63,8 @@ describe('an exercise', () => {
     expect(spaced(describeTask(engine, null, figures))).toBe(
       `Hold ${engine.targetRpm} rpm for every reading, and bring all four within 20 mmHg.`,
     );
+    const two = valueOfChecked(inventEngine({ ...practiceEngineExample, carburettors: 2 }));
+    expect(spaced(describeTask(two, null, figures))).toContain('bring both within 20 mmHg');
     expect(describeTask(engine, 'see-saw', figures)).toMatch(
       /^Turn one screw .*before you believe either\. Hold /,
     );
@@ -109,6 +112,8 @@ describe('the needle in words', () => {
   });
 });
 
+test('the tachometer', () => expect(spaced(describeTachometer(begun))).toBe('1100 rpm'));
+
 test.each([
   [0, ''],
   [10, ''],
@@ -148,7 +153,9 @@ describe('the log', () => {
     [{ kind: 'select', cylinder: 3 }, 'Selector to 3'],
     [{ kind: 'select', cylinder: null }, 'Selector shut'],
     [{ kind: 'vent', open: true }, 'Vented the line'],
+    [{ kind: 'vent', open: false }, undefined],
     [{ kind: 'fan', on: true }, 'Fan on'],
+    [{ kind: 'fan', on: false }, 'Fan off'],
     [{ kind: 'loosen', screw: 2 }, 'Loosened the nut of the screw of carburettor 2'],
     [
       { kind: 'turn', screw: 2, turns: 0.25 },
@@ -237,6 +244,14 @@ describe('the truth', () => {
     expect(describeReview(loose, reviewRun(loose), figures).lead).toMatch(/A nut is still loose\.$/);
   });
 
+  test('within, too hot, and a fault', () => {
+    const review = { ...reviewRun(begun), within: true, tooHotSeconds: 65, fault: 'air-leak' } as const;
+    const words = describeReview(begun, review, figures);
+    expect(words.lead).toMatch(/^Within the tolerance: /);
+    expect(words.lines.find(({ id }) => id === 'too-hot')?.text).toBe('1:05');
+    expect(words.fault).toBe(`${faultWords['air-leak'].name}. ${faultWords['air-leak'].shows}`);
+  });
+
   test('what the advice would have done', () => {
     const replay = startReplay(begun);
     expect(spaced(describeReplay(engine, replay, figures))).toBe(
@@ -252,6 +267,14 @@ describe('the truth', () => {
     expect(spaced(describeReplayStep(engine, reading, figures).words)).toBe('Read 2: 210 mmHg at 2200 rpm');
     expect(spaced(describeReplayStep(engine, turn, figures).words)).toBe(
       'Close the screw of carburettor 1 by 1/8 turn, and lock it',
+    );
+    const open = { ...turn, event: { ...turn.event, turns: 1 / 4 } };
+    expect(spaced(describeReplayStep(engine, open, figures).words)).toBe(
+      'Open the screw of carburettor 1 by 1/4 turn, and lock it',
+    );
+    const { rpm: _, ...withoutSpeed } = reading.event;
+    expect(spaced(describeReplayStep(engine, { ...reading, event: withoutSpeed }, figures).words)).toBe(
+      `Read 2: 210 mmHg at ${engine.targetRpm} rpm`,
     );
     const steps = [reading, turn];
     expect(describeReplay(engine, { ...replay, phase: 'working', steps }, figures)).toContain(

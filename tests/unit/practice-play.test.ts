@@ -89,6 +89,8 @@ test('hand and tap are nudged within their ranges', () => {
 });
 
 test('a needle is settled a second after the last action, once its middle stands', () => {
+  expect(isSettled(begin())).toBe(false);
+  expect(isSettled(passTime(begin(), 30))).toBe(true);
   const still = doing(startPlay(begin()), { kind: 'tap', opening: 0.15 });
   expect(isSettled(still.run)).toBe(false);
   const settled = playFor(still, 15, 1);
@@ -134,6 +136,7 @@ test('the bench session beside it asks for what was not read, and knows the carb
   const setUp = benchSetUpOf(run.engine);
   expect(setUp.fixed).toBe(run.engine.fixed);
   expect(setUp.opens).toHaveLength(setUp.screws.length);
+  expect(benchSetUpOf(begin().engine)).not.toHaveProperty('fixed');
   expect(valueOfChecked(adviceOf(run, null)).step).toMatchObject({ kind: 'read', carburettor: 1 });
   const read = playReading(startPlay(passTime(run, 3))).run;
   expect(valueOfChecked(adviceOf(read, null)).step).toMatchObject({ kind: 'read', carburettor: 2 });

@@ -49,6 +49,7 @@ describe('parseSessionLink(state)', () => {
     expect(linkOf('r=212/214,248').readings).toBe('1: 212; 1: 214; 2: 248');
     expect(linkOf('r=212,,251').readings).toBe('1: 212; 3: 251');
     expect(linkOf('r=').readings).toBe('');
+    expect(linkOf('r=212, , 248 ').readings).toBe('1: 212; 3: 248');
   });
 
   test('readings in another order name their carburettors; a speed stands behind an @', () => {
@@ -89,6 +90,8 @@ describe('parseSessionLink(state)', () => {
       effect: '18000',
     });
     expect(linkOf('o=c').answers.opens).toBe('clockwise');
+    expect(linkOf('o=x').answers.opens).toBe('unknown');
+    expect(linkOf('t=1.5').answers.thread).toEqual([{ closing: '1.5', opening: '' }]);
   });
 
   test('names unknown keys and ignores them', () => {
@@ -135,6 +138,8 @@ describe('writeSessionLink(answers, readings)', () => {
   test('leaves defaults out', () => {
     expect(writtenText(answers({ generation: 'all-adjustable' }))).toBe('v=1&g=all-adjustable&n=4');
     expect(writtenText(answers({ tolerance: '10.0', rpm: ' 2100 ' }))).toBe('v=1&n=4');
+    expect(writtenText(answers({ thread: [{ closing: '', opening: ' ' }] }))).toBe('v=1&n=4');
+    expect(writtenText(answers({ generation: 'paired-screws' }))).toBe('v=1&g=paired-screws&n=4');
   });
 
   test('writes the example of the page', () => {
@@ -150,6 +155,12 @@ describe('writeSessionLink(answers, readings)', () => {
         '12,5 cmHg; 1: 214; 3: 248,5',
       ),
     ).toBe('v=1&g=fixed-reference&n=4&fixed=3&r=125/214,,248.5&tol=15&lock=0.02');
+  });
+
+  test('what is no number stays as it was typed, and a minus is a hyphen', () => {
+    expect(
+      writtenText(answers({ carburettors: ' nine ', rpm: '−3', flutter: ' few ', tolerance: '−2 cmHg' })),
+    ).toBe('v=1&n=nine&fl=few&tol=-20&rpm=-3');
   });
 
   test('what was emptied stays empty: no target speed, no body left alone', () => {
@@ -184,6 +195,7 @@ describe('writeSessionLink(answers, readings)', () => {
     ['1: 212 @ 2150; 1: 214; 3: 248', '212@2150/214,,248'],
     // No such carburettor on any set that can be told.
     ['9: 212; 0: 4; 2: 248', ',248'],
+    ['8: 212', ',,,,,,,212'],
     // No speed of an engine: the reading stays with who typed it.
     ['1: 212 @ fast; 2: 248', ',248'],
   ])('%j is written as %s, and read again', (readings, written) => {
@@ -198,5 +210,6 @@ describe('writeSessionLink(answers, readings)', () => {
     expect(writtenText(answers({ generation: 'paired-screws', groups: '1, 2; 1; 3' }))).toContain(
       'm=1.2,1,3',
     );
+    expect(writtenText(answers({ generation: 'paired-screws', groups: '12; 3 x' }))).toContain('m=12,3');
   });
 });

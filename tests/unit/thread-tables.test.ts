@@ -145,6 +145,9 @@ describe('parseThread', () => {
     ['M10 X 1,25', 'M10x1.25'],
     ['m4,5×0,75 mm', 'M4.5'],
     ['M9x0.6', 'M9x0.6'],
+    ['M5.25 x 0.5', 'M5.25x0.5'],
+    ['M24x10', 'M24x10'],
+    ['M8  x  1.25', 'M8'],
     ['# 10 unf', '#10 UNF'],
     ['#10-32 UNF', '#10 UNF'],
     ['1/4-20 UNC', '1/4 UNC'],
@@ -153,6 +156,7 @@ describe('parseThread', () => {
     ['3/16BSW', '3/16 BSW'],
     ['2 ba', '2BA'],
     ['BA 04', '4BA'],
+    ['BA4', '4BA'],
   ])('“%s” is %s', (typed, name) => {
     expect(parseThread(typed)).toMatchObject({ ok: true, value: { name } });
   });
@@ -171,6 +175,9 @@ describe('parseThread', () => {
     'M5x6',
     'five',
     '#11 UNC',
+    '#11-24 UNF',
+    'M5x5',
+    '11 UNC',
     '#10-24 UNF',
     '1 1/4 BSF',
     '17BA',

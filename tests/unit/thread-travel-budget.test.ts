@@ -637,6 +637,7 @@ describe('other answers in words', () => {
     expect(link('paired-screws', '3')).toMatchObject({ n: '4' });
     expect(link('bypass-screws', '4')).toMatchObject({ n: '4', fixed: '' });
     expect(link('separate-cables', '8')).toMatchObject({ n: '8' });
+    expect(link('separate-cables', '2')).toMatchObject({ n: '2' });
     expect(link('fixed-reference', '8')).toBeNull();
     expect(link('separate-cables', '1')).toBeNull();
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exampleSessions } from '../../src/calculators/example-sessions.ts';
 import { parseReadings } from '../../src/calculators/index.ts';
+import { labelledReadings } from '../../src/calculators/reading-list.ts';
 import { mmHg } from '../engine/invented.ts';
 
 const { setUp } = exampleSessions['fixed-reference'];
@@ -13,6 +14,18 @@ const shortOf = (typed: string, unit = 'mmHg'): string => {
     .map(({ carburettor, depressionPa }) => `${carburettor}:${Math.round((depressionPa / mmHg) * 10) / 10}`)
     .join(' ');
 };
+
+test('labelledReadings(typed): labels, texts and speeds as typed, without the space around them', () => {
+  expect(labelledReadings('12 : 12,5 cmHg @  2150 rpm ;248 ; @;7 @ 8 @ 9')).toEqual([
+    { carburettor: 12, text: '12,5 cmHg', speedText: '2150 rpm' },
+    { carburettor: 13, text: '248' },
+    { carburettor: 14, text: '', speedText: '' },
+    { carburettor: 15, text: '7', speedText: '8 @ 9' },
+  ]);
+  // No label: it stands at the start, and is digits alone.
+  for (const typed of ['a 1: 212', '1x: 212'])
+    expect(labelledReadings(typed)).toEqual([{ carburettor: 1, text: typed }]);
+});
 
 describe('parseReadings(typed, unit, setUp)', () => {
   test.each([
@@ -74,6 +87,19 @@ describe('parseReadings(typed, unit, setUp)', () => {
     ['1: 212; '.repeat(65), 'too-many-readings'],
   ])('%j: %s', (typed, kind) => {
     expect(shortOf(typed)).toBe(kind);
+  });
+
+  test.each([
+    ['1: 212; '.repeat(65), { kind: 'too-many-readings', field: 'readings', value: 65, limit: { max: 64 } }],
+    ['5: 212', { kind: 'index', field: 'readings', value: 5, limit: { min: 1, max: 4 } }],
+    ['212 @', { kind: 'empty', field: 'rpm' }],
+  ])('%j is told with its field and limit', (typed, problem) => {
+    expect(parseReadings(typed, 'mmHg', setUp)).toEqual({ ok: false, problem });
+  });
+
+  test('says nothing of a speed where none was typed', () => {
+    const read = parseReadings('212', 'mmHg', setUp);
+    expect(read.ok && read.value[0]).not.toHaveProperty('rpm');
   });
 
   test('takes 64 readings, not one more', () => {

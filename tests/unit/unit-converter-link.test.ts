@@ -29,6 +29,15 @@ describe('writeUnitConverterLink(form)', () => {
   });
 });
 
+describe('writeUnitConverterLink(form): what is empty or holds space', () => {
+  it('leaves out what is empty, and keeps no space around it', () => {
+    const form = { ...unitConverterExample, typed: ' ', usualUnit: 'kPa', ambient: '' };
+    expect(writeUnitConverterLink(form)).toEqual({ v: '1', u: 'kPa' });
+    expect(writeUnitConverterLink({ ...form, ambient: ' 98 ' })['ambient']).toBe('98 kPa');
+    expect(writeUnitConverterLink({ ...form, ambient: ' 980 hPa ' })['ambient']).toBe('980 hPa');
+  });
+});
+
 describe('writeUnitConverterLink(form): quantities besides pressure', () => {
   it('names the quantity in version 2, which an older page refuses in words instead of reading a pressure', () => {
     const form = {
@@ -61,7 +70,20 @@ describe('parseUnitConverterLink(record)', () => {
 
   it('takes defaults for what is left out, and the example where there is nothing', () => {
     expect(linkOf({ v: '1' }).form).toEqual({ ...unitConverterExample, typed: '' });
-    expect(linkOf({}).form).toEqual(unitConverterExample);
+    expect(linkOf({})).toEqual({ form: unitConverterExample, unknownKeys: [], problems: [] });
+  });
+
+  it('knows all its own keys, and takes a text of 80 characters', () => {
+    const link = linkOf({ v: '2', of: 'length', q: '9'.repeat(80), as: 'gauge', ambient: '98 kPa', u: 'cm' });
+    expect(link).toMatchObject({ unknownKeys: [], problems: [], form: { typed: '9'.repeat(80) } });
+  });
+
+  it.each([
+    [' 98000.5 ', '98000.5 Pa'],
+    ['98 kPa', '98 kPa'],
+    ['x98', 'x98'],
+  ])('ambient “%s” is “%s”', (ambient, form) => {
+    expect(linkOf({ v: '1', ambient }).form.ambient).toBe(form);
   });
 
   it('takes the typed unit for the usual one, with or without a version', () => {
@@ -103,13 +125,14 @@ describe('parseUnitConverterLink(record)', () => {
       'unknown-choice',
       'unknown-choice',
     ]);
+    expect(problems[1]).toEqual({ kind: 'too-long', field: 'q', value: 500, limit: { max: 80 } });
     expect(form).toEqual({ ...unitConverterExample, typed: '' });
   });
 
   it('refuses a newer version', () => {
     expect(parseUnitConverterLink({ v: '3', q: '9' })).toMatchObject({
       ok: false,
-      problem: { kind: 'newer-version', value: 3, limit: { max: 2 } },
+      problem: { kind: 'newer-version', field: 'v', value: 3, limit: { max: 2 } },
     });
   });
 });

@@ -16,7 +16,7 @@ export const countedTurns = ({ engine, entries }: PracticeRun): readonly number[
 /** Thread left on each screw by that count, in turns: it was measured before the engine started. */
 export const countedThread = (run: PracticeRun): readonly TurnsLeft[] => {
   const turned = countedTurns(run);
-  return run.engine.screws.map(({ thread }, j) => leftAfter(thread, turned[j] ?? 0));
+  return run.engine.screws.map(({ thread }, j) => leftAfter(thread, turned[j]!));
 };
 
 /** The same of the idle-speed screw, which no nut drags. */
