@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { checkSession, generations, pressureUnits, type BenchSetUp } from '../calculators/index.ts';
 import { checksumOf } from './checksum.ts';
+import { readTextFile, type TextFileFault } from './read-text-file.ts';
 
 /** Version of the record's form. A record of schema 1 opens for ever. */
 export const schemaNumber = 1;
@@ -100,7 +101,7 @@ export type SessionRecord = Readonly<Omit<ParsedRecord, 'setUp' | 'events'>> & {
 };
 
 export type RecordFault =
-  | { readonly kind: 'too-large' }
+  | TextFileFault
   | { readonly kind: 'not-json' }
   | { readonly kind: 'not-a-session' }
   | { readonly kind: 'newer'; readonly schema: number }
@@ -113,16 +114,27 @@ export const writeRecord = (record: SessionRecord): string => {
   return `${JSON.stringify({ ...body, checksum: checksumOf(canonical(body)) }, null, 2)}\n`;
 };
 
+export type ReadRecord =
+  { readonly ok: true; readonly record: SessionRecord } | { readonly ok: false; readonly fault: RecordFault };
+
+/** A record from a file that someone chose, whatever is in it. Never rejects. */
+export const readRecordFile = async (file: Blob): Promise<ReadRecord> => {
+  const read = await readTextFile(file, largestRecordBytes);
+  return read.ok ? readRecord(read.text) : read;
+};
+
+/** Names that every object has are no keys of ours: a schema that asks whether it knows a key would take them. */
+const refuseInherited = (key: string, value: unknown): unknown => {
+  if (key in Object.prototype) throw new SyntaxError(key);
+  return value;
+};
+
 /** A record from text: checked for size, form, meaning and damage; every object in it is made anew. */
-export const readRecord = (
-  text: string,
-):
-  | { readonly ok: true; readonly record: SessionRecord }
-  | { readonly ok: false; readonly fault: RecordFault } => {
+export const readRecord = (text: string): ReadRecord => {
   if (text.length > largestRecordBytes) return { ok: false, fault: { kind: 'too-large' } };
   let given: unknown;
   try {
-    given = JSON.parse(text);
+    given = JSON.parse(text, refuseInherited);
   } catch {
     return { ok: false, fault: { kind: 'not-json' } };
   }
@@ -130,7 +142,7 @@ export const readRecord = (
   if (!head.success) return { ok: false, fault: { kind: 'not-a-session' } };
   if (head.output.schema > schemaNumber)
     return { ok: false, fault: { kind: 'newer', schema: head.output.schema } };
-  const parsed = v.safeParse(recordSchema, given);
+  const parsed = v.safeParse(recordSchema, given, { abortEarly: true });
   if (!parsed.success)
     return { ok: false, fault: { kind: 'field', field: v.getDotPath(parsed.issues[0]) ?? 'schema' } };
   const { format, schema, checksum, ...record } = parsed.output;

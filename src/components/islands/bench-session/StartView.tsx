@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { formatExact } from '../../../calculators/index.ts';
-import { largestRecordBytes, readRecord, type RecordFault } from '../../../device/session-record.ts';
+import { largestRecordBytes, readRecordFile, type RecordFault } from '../../../device/session-record.ts';
 import type { StoredSession } from '../../../device/session-store.ts';
 import { storedFrom } from './sessions.ts';
 import type { BenchActions, BenchState } from './use-bench.ts';
@@ -11,6 +11,11 @@ const faultWords = (fault: RecordFault, file: string): string => {
   switch (fault.kind) {
     case 'too-large':
       return `“${file}” is larger than a session can be (${formatExact(largestRecordBytes)} bytes). Nothing was changed.`;
+    case 'empty':
+      return `“${file}” is empty. Nothing was changed.`;
+    case 'unreadable':
+      return `“${file}” could not be read. Choose it once more. Nothing was changed.`;
+    case 'not-text':
     case 'not-json':
     case 'not-a-session':
       return `“${file}” is not a session that was saved here. Nothing was changed.`;
@@ -38,10 +43,7 @@ export function StartView({
 
   const take = async (file: File): Promise<void> => {
     setWrong(null);
-    const read =
-      file.size > largestRecordBytes
-        ? ({ ok: false, fault: { kind: 'too-large' } } as const)
-        : readRecord(await file.text());
+    const read = await readRecordFile(file);
     if (!read.ok) return setWrong(faultWords(read.fault, file.name));
     const known = state.sessions.find(({ head }) => head.id === read.record.id);
     if (known && known.events.length > read.record.events.length)
