@@ -147,6 +147,19 @@ export type { SessionLink } from './session-link.ts';
 export { parseSessionLink, writeSessionLink } from './session-link.ts';
 export type { Bench, BenchStep } from './bench-session.ts';
 export { computeBench, expectedAfterTurn } from './bench-session.ts';
+export type {
+  ComparedCarburettor,
+  ComparedChange,
+  ComparedScrew,
+  ComparedSession,
+  EffectRange,
+  SessionComparison,
+} from './session-comparison.ts';
+export { compareSessions, isSameLinkage } from './session-comparison.ts';
+export type { DescribedComparison } from './session-comparison-words.ts';
+export { describeSessionComparison } from './session-comparison-words.ts';
+export type { TabledSession } from './sessions-csv.ts';
+export { sessionsCsv } from './sessions-csv.ts';
 export { mostMovedCarburettor } from './most-moved-carburettor.ts';
 export { benchSessionExample } from './bench-session-example.ts';
 export type { ExampleSession } from './example-sessions.ts';

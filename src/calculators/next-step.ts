@@ -10,7 +10,7 @@ import {
   type Belief,
 } from './advisor/belief.ts';
 import { chanceOf, isBetter, type Chance } from './advisor/chance.ts';
-import { dot } from './advisor/matrix.ts';
+import { deviationSd } from './advisor/deviation.ts';
 import { cutToThread, planOf, type Plan } from './advisor/plan.ts';
 import { defaults, margins } from './advisor/priors.ts';
 import { checkSession } from './check-session.ts';
@@ -90,24 +90,6 @@ const stepOf = (setUp: SetUp, account: Account, chance: Chance): Step => {
     ? bestReading.carburettor
     : mostTellingReadingOf(account);
   return { kind: 'read', carburettor: carburettor + 1, reason: 'least-certain' };
-};
-
-/** Standard deviation of a depression from the mean of all. */
-const deviationSd = ({ engine, belief, widening }: Account, i: number): number => {
-  const n = engine.carburettors;
-  const weights = new Array<number>(n).fill(-1 / n);
-  weights[i]! += 1;
-  const covariance = depressionCovarianceOf(engine, belief);
-  return Math.sqrt(
-    Math.max(
-      0,
-      widening *
-        dot(
-          weights,
-          covariance.map((row) => dot(row, weights)),
-        ),
-    ),
-  );
 };
 
 const isCut = (plan: Plan): boolean => plan.turns.some((amount, j) => plan.cutTurns[j] !== amount);

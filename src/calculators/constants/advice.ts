@@ -1,5 +1,6 @@
 import { defaults, margins, priors } from '../advisor/priors.ts';
 import { benchDefaults } from '../bench-defaults.ts';
+import { comparedWidening } from '../session-comparison.ts';
 import { shortOfThreadTurns } from '../short-of-thread.ts';
 import { describeConstants } from './constant.ts';
 import type { ConstantGroup } from './constant.ts';
@@ -75,6 +76,10 @@ export const adviceConstants: ConstantGroup = {
     ...describeConstants(
       { shortOfThreadTurns },
       { shortOfThreadTurns: ['turns', 'less than this left is short of thread', 'from memory'] },
+    ),
+    ...describeConstants(
+      { comparedWidening },
+      { comparedWidening: ['1', 'widening of the ranges when two sessions are compared', 'simulation', 'simulation'] },
     ),
   ],
 }; // prettier-ignore
