@@ -6,6 +6,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { basePath } from './tools/build/base-path.mjs';
 import { formulae, linksUnder } from './tools/build/markdown-plugins.mjs';
+import { directives } from './tools/build/policy.mjs';
 
 const base = basePath();
 const themeAtStart = readFileSync(new URL('./src/device/theme-at-start.js', import.meta.url));
@@ -32,19 +33,9 @@ export default defineConfig({
   },
   security: {
     csp: {
-      directives: [
-        "default-src 'none'",
-        "img-src 'self' data:",
-        "font-src 'self'",
-        "connect-src 'self'",
-        "worker-src 'self'",
-        "manifest-src 'self'",
-        "base-uri 'none'",
-        "form-action 'none'",
-        "object-src 'none'",
-      ],
+      directives,
       scriptDirective: {
-        resources: ["'self'", "'wasm-unsafe-eval'"], // the search index is read by WebAssembly
+        resources: ["'self'"],
         hashes: [`sha256-${createHash('sha256').update(themeAtStart).digest('base64')}`],
       },
       styleDirective: { resources: ["'self'"] },

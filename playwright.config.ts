@@ -25,7 +25,7 @@ export default defineConfig({
     {
       name: 'phone',
       // These open windows of their own, of every size that they need, or need none.
-      testIgnore: /(offline|accessibility|layout|look|input|print)\.spec\.ts/,
+      testIgnore: /(offline|accessibility|policy|hostile-files|layout|look|input|print)\.spec\.ts/,
       use: {
         viewport: { width: 412, height: 839 },
         deviceScaleFactor: 2.625,

@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 export async function buildSite() {
   const { basePath } = await import('./build/base-path.mjs');
   const { runAstro } = await import('./build/run-astro.mjs');
+  const { writeHeaders } = await import('./build/policy.mjs');
   const { writeCrawlerFiles } = await import('./build/write-crawler-files.mjs');
   const { writeSearchIndex } = await import('./build/write-search-index.mjs');
   const { writeWorker } = await import('./build/write-worker.mjs');
@@ -14,6 +15,7 @@ export async function buildSite() {
 
   await runAstro();
   const pages = await writeSearchIndex(folder);
+  writeHeaders(folder, base);
   writeCrawlerFiles(folder, base, process.env.SITE);
   const { version, files, megabytes } = writeWorker(folder, base);
   console.log(

@@ -7,6 +7,7 @@ import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { createBrotliCompress, createGzip, constants } from 'node:zlib';
 import { basePath } from './build/base-path.mjs';
+import { headersFile, readHeaders } from './build/policy.mjs';
 
 const types = {
   '.css': 'text/css; charset=utf-8',
@@ -49,6 +50,7 @@ function locate(folder, base, path) {
     const index = join(file, 'index.html');
     return isFile(index) ? { file: index } : {};
   }
+  if (file === join(folder, headersFile)) return {};
   return isFile(file) && !decoded.endsWith('/') ? { file } : {};
 }
 
@@ -61,13 +63,14 @@ function packer(request, file) {
   return undefined;
 }
 
-function send(request, response, file, status) {
+function send(request, response, file, status, headers) {
   const packed = packer(request, file);
   response.writeHead(status, {
     'content-type': types[extname(file)] ?? 'application/octet-stream',
     'cache-control': isHashed(file) ? 'public, max-age=31536000, immutable' : 'no-cache',
     'x-content-type-options': 'nosniff',
     'referrer-policy': 'no-referrer',
+    ...headers,
     vary: 'accept-encoding',
     ...(packed ? { 'content-encoding': packed.name } : { 'content-length': statSync(file).size }),
   });
@@ -79,21 +82,22 @@ function send(request, response, file, status) {
 }
 
 /**
- * Serves a folder under a base path. Resolves when it listens; rejects when the port is taken.
+ * Serves a folder under a base path, with the headers that its `_headers` asks for. Resolves when it listens; rejects when the port is taken.
  * Port 0 takes a free one. `close` ends at once, open connections too.
  */
 export function serveFolder({ folder, base = '/', port = 0, host = '127.0.0.1' }) {
   const root = resolve(folder);
   const under = basePath(base);
+  const headers = readHeaders(root);
   const server = createServer((request, response) => {
     if (request.method !== 'GET' && request.method !== 'HEAD')
       return response.writeHead(405, { allow: 'GET, HEAD' }).end();
     const path = (request.url ?? '/').replace(/[?#].*$/, '');
     const { file, redirect } = locate(root, under, path);
     if (redirect) return response.writeHead(301, { location: redirect }).end();
-    if (file) return send(request, response, file, 200);
+    if (file) return send(request, response, file, 200, headers);
     const notFound = join(root, '404.html');
-    if (isFile(notFound)) return send(request, response, notFound, 404);
+    if (isFile(notFound)) return send(request, response, notFound, 404, headers);
     response.writeHead(404, { 'content-type': 'text/plain' }).end('There is no such page.');
   });
   return new Promise((accept, reject) => {

@@ -1,4 +1,5 @@
 import { siteAddress } from './site-address.ts';
+import { passOurAddresses } from './trusted-addresses.ts';
 
 /** What the worker has saved, as the build counted it. */
 export interface SavedVersion {
@@ -25,6 +26,7 @@ export async function keepOffline(report: (state: OfflineState) => void): Promis
   if (!window.isSecureContext) return report({ kind: 'not-offered', reason: 'insecure' });
   if (!('serviceWorker' in navigator)) return report({ kind: 'not-offered', reason: 'no-worker' });
   try {
+    passOurAddresses();
     const registration = await navigator.serviceWorker.register(siteAddress('/sw.js'), {
       scope: siteAddress('/'),
     });

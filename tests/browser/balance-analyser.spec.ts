@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
+import { copiedText } from './copied-text.ts';
 
 async function open(page: Page, fragment = '') {
   await page.goto(`./balance-analyser/${fragment}`);
@@ -115,7 +116,7 @@ test('by keyboard alone: type, and copy the spread', async ({ page, context }) =
   await expect(verdict(page)).toContainText('Within 20 mmHg');
   await row(page, 'spread').getByRole('button').focus();
   await page.keyboard.press('Enter');
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('11 ± 6 mmHg');
+  expect(await copiedText(page)).toBe('11 ± 6 mmHg');
   await expect(page.getByRole('status').filter({ hasText: 'Leave the screws alone.' })).toHaveCount(1);
 });
 

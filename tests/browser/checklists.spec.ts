@@ -4,6 +4,7 @@ import { folder } from './built-pages.ts';
 import { codeOn, line, openList } from './checklist-sheet.ts';
 import { smallTargets } from './page-measures.ts';
 import { axeFindings, watch } from './watch.ts';
+import { copiedText } from './copied-text.ts';
 
 const four = '#v=1&g=all-adjustable&n=4';
 const club = '#v=1&g=paired-screws&n=4&h=Spring+evening&t=Tappets+first.%0ACoffee+at+eight.';
@@ -175,7 +176,7 @@ test('the link is copied, and the code says the same and which version is printe
   const page4 = new URL('./checklists/', page.url().replace(/checklists.*/, '')).href;
   await page.getByRole('button', { name: 'Copy the link' }).click();
   await expect(page.getByRole('status').filter({ hasText: 'Copied: the link to this list.' })).toBeVisible();
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page4 + club);
+  expect(await copiedText(page)).toBe(page4 + club);
   expect(await codeOn(page)).toBe(`${page4}${club}&p=1.0`);
 });
 

@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { codeOn } from './checklist-sheet.ts';
+import { copiedText } from './copied-text.ts';
 
 async function open(page: Page, fragment = '') {
   await page.goto(`./for-clubs/${fragment}`);
@@ -34,7 +35,7 @@ test('a club officer makes a list, and a member opens it filled in', async ({ pa
   ).toBeVisible();
   await page.getByRole('button', { name: 'Copy the link' }).click();
   await expect(page.getByRole('status').filter({ hasText: 'Copied: the link to this list.' })).toBeVisible();
-  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  const copied = await copiedText(page);
   expect(copied).toBe(await link(page).getAttribute('href'));
   expect(copied).toMatch(/\/checklists\/#v=1&g=fixed-reference&n=3&h=Open\+evening,\+3\+May&t=Bring/);
   expect(await codeOn(page)).toBe(`${copied}&p=1.0`);

@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
+import { copiedText } from './copied-text.ts';
 
 async function open(page: Page, fragment = '') {
   await page.goto(`./liquid-column/${fragment}`);
@@ -61,7 +62,7 @@ test('what was read is answered in the units of gauges, and copied', async ({ pa
   await field(page, 'What you read, if you have a column').fill('120 mm');
   await expect(figure(page, 'read-mmHg')).toHaveText('8.811 mmHg');
   await page.getByRole('button', { name: 'Copy kilopascals: 1.175 kPa' }).click();
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('1.175 kPa');
+  expect(await copiedText(page)).toBe('1.175 kPa');
 });
 
 test('petrol and mercury are refused first, and nothing to build is given', async ({ page }) => {

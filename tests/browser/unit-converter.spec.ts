@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
+import { copiedText } from './copied-text.ts';
 
 async function open(page: Page, fragment = '') {
   await page.goto(`./unit-converter/${fragment}`);
@@ -229,12 +230,10 @@ test('a figure is copied in one tap, with its unit', async ({ page, context }) =
   await open(page);
   await page.getByRole('button', { name: 'Copy 228.6 mmHg, depression' }).click();
   await expect(page.getByRole('status').filter({ hasText: 'Copied: 228.6 mmHg.' })).toBeVisible();
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('228.6 mmHg');
+  expect(await copiedText(page)).toBe('228.6 mmHg');
   await page.getByRole('button', { name: 'Copy the link' }).click();
   await expect(page.getByRole('status').filter({ hasText: 'Copied: the link' })).toBeVisible();
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toContain(
-    '/unit-converter/#v=1&q=9+inHg',
-  );
+  expect(await copiedText(page)).toContain('/unit-converter/#v=1&q=9+inHg');
 });
 
 test('without a clipboard the page says so and shows what to select', async ({ page }) => {

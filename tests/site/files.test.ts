@@ -16,11 +16,11 @@ interface Saved {
 describe.each(builds)('files of $folder', (build) => {
   const text = (file: string) => readFileSync(join(build.folder, file), 'utf8');
 
-  it('the worker saves every file but those that only crawlers ask for', () => {
+  it('the worker saves every file but those that only hosts and crawlers ask for', () => {
     const firstLine = text('sw.js').split('\n', 1)[0] ?? '';
     const saved = runInNewContext(`${firstLine} saved`) as Saved;
-    const crawlers = ['sw.js', 'robots.txt', 'sitemap.xml', 'icons/share.png'];
-    const expected = filesOf(build).filter((file) => !crawlers.includes(file));
+    const others = ['_headers', 'sw.js', 'robots.txt', 'sitemap.xml', 'icons/share.png'];
+    const expected = filesOf(build).filter((file) => !others.includes(file));
     expect([...saved.files]).toEqual(expected.map(addressOf));
     expect(saved.base).toBe(build.base);
     expect(saved.megabytes).toBeGreaterThan(0.1);

@@ -1,14 +1,20 @@
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { readHeaders } from '../../tools/build/policy.mjs';
 import { attribute, type BuiltPage, builds, faultsOn, pagesOf } from './built-site.ts';
 
 const policySelector = 'meta[http-equiv="content-security-policy"]';
 
+const policyOf = ({ document }: BuiltPage) =>
+  policyOfText(attribute(document.querySelector(policySelector), 'content'));
+
 /** Each directive with its sources in order, hashes apart. */
-function policyOf({ document }: BuiltPage) {
+function policyOfText(text: string) {
   const sources = new Map<string, string[]>();
   const hashes = new Set<string>();
-  for (const directive of attribute(document.querySelector(policySelector), 'content').split(';')) {
+  for (const directive of text.split(';')) {
     const [name, ...values] = directive.trim().split(/\s+/);
     if (!name) continue;
     sources.set(name, values.filter((value) => !value.startsWith("'sha")).sort());
@@ -32,13 +38,14 @@ describe.each(builds)('policy of $folder', (build) => {
     expect(pages.length).toBeGreaterThan(2);
   });
 
-  it('allows this origin only, nothing inline but what is hashed, and WebAssembly for the search', () => {
+  it('allows this origin only, nothing inline but what is hashed, and WebAssembly where the search is', () => {
+    expect(pages.map(({ address }) => address)).toContain('search/');
     for (const page of pages)
       expect(policyOf(page).sources, page.address).toEqual({
         'default-src': ["'none'"],
-        'script-src': ["'self'", "'wasm-unsafe-eval'"],
+        'script-src': page.address === 'search/' ? ["'self'", "'wasm-unsafe-eval'"] : ["'self'"],
         'style-src': ["'self'"],
-        'img-src': ["'self'", 'data:'],
+        'img-src': ["'self'"],
         'font-src': ["'self'"],
         'connect-src': ["'self'"],
         'worker-src': ["'self'"],
@@ -46,7 +53,36 @@ describe.each(builds)('policy of $folder', (build) => {
         'base-uri': ["'none'"],
         'form-action': ["'none'"],
         'object-src': ["'none'"],
+        'require-trusted-types-for': ["'script'"],
+        'trusted-types': ['default'],
       });
+  });
+
+  it('stands in the file for hosts too, as the page that may do most has it, with who may frame a page', () => {
+    const headers = readHeaders(build.folder);
+    const search = pages.find(({ address }) => address === 'search/')!;
+    const policy = attribute(search.document.querySelector(policySelector), 'content');
+    expect(headers).toEqual({
+      'content-security-policy': `${policy} frame-ancestors 'none'`,
+      'permissions-policy': expect.stringMatching(
+        /^clipboard-write=\(self\), screen-wake-lock=\(self\)(, [a-z-]+=\(\)){20,}$/,
+      ) as string,
+      'referrer-policy': 'no-referrer',
+      'x-content-type-options': 'nosniff',
+    });
+    const lines = readFileSync(join(build.folder, '_headers'), 'utf8').split('\n');
+    expect(lines[0]).toBe(`${build.base}*`);
+    // The shortest limit of a line that a common host sets is 2,000 characters; from memory.
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThan(2000);
+  });
+
+  it('holds every page to no less than the file does', () => {
+    const header = policyOfText(readHeaders(build.folder)['content-security-policy'] ?? '');
+    const faults = faultsOn(pages, (page) =>
+      [...policyOf(page).hashes].map((hash) => !header.hashes.has(hash) && `${hash} is not in the header`),
+    );
+    expect(faults).toEqual([]);
+    expect(header.hashes.size).toBeGreaterThan(2);
   });
 
   it('stands once, before anything that it has to hold', () => {

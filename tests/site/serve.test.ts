@@ -87,6 +87,22 @@ describe('serveFolder', () => {
     expect(answer).not.toContain('secret');
   });
 
+  it('sends the headers that the folder asks for, with pages, files and what is missing, and not the list', async () => {
+    writeFileSync(
+      join(folder, 'site', '_headers'),
+      "/club/*\n  Content-Security-Policy: default-src 'none'\n  Referrer-Policy: same-origin\n",
+    );
+    const other = await serveFolder({ folder: join(folder, 'site'), base: '/club/' });
+    for (const path of ['', 'sw.js', 'none/']) {
+      const { headers } = await fetch(other.address + path);
+      expect(headers.get('content-security-policy')).toBe("default-src 'none'");
+      expect(headers.get('referrer-policy')).toBe('same-origin');
+      expect(headers.get('x-content-type-options')).toBe('nosniff');
+    }
+    expect((await fetch(`${other.address}_headers`)).status).toBe(404);
+    await other.close();
+  });
+
   it('only reads', async () => {
     const response = await get('/club/', { method: 'POST' });
     expect(response.status).toBe(405);

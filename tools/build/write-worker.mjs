@@ -2,12 +2,13 @@ import { createHash } from 'node:crypto';
 import { readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { listFiles } from './list-files.mjs';
+import { headersFile } from './policy.mjs';
 
 const source = new URL('../worker/worker.js', import.meta.url);
 const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
 
-// For crawlers and for links shared elsewhere; without a network nobody asks for them.
-const leftOut = new Set(['sw.js', 'robots.txt', 'sitemap.xml', 'icons/share.png']);
+// For hosts, crawlers and links shared elsewhere; without a network nobody asks for them.
+const leftOut = new Set(['sw.js', headersFile, 'robots.txt', 'sitemap.xml', 'icons/share.png']);
 
 /** The files that the worker saves. */
 export function filesToSave(folder) {

@@ -1,0 +1,91 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+/**
+ * What a page may do, but for scripts and styles. The meta tag of every page says it, with the hashes of what stands
+ * inline; the header file says it once more.
+ */
+export const directives = [
+  "default-src 'none'",
+  "img-src 'self'",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "object-src 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types default', // src/device/trusted-addresses.ts
+];
+
+/** The search index is read by WebAssembly, on one page; the page asks for it itself. */
+const widestPage = 'search/index.html';
+
+/** What the site needs of a device, and what it closes for itself and for whatever should get into it. */
+const used = ['clipboard-write', 'screen-wake-lock'];
+const closed = [
+  'accelerometer',
+  'autoplay',
+  'camera',
+  'clipboard-read',
+  'display-capture',
+  'encrypted-media',
+  'fullscreen',
+  'gamepad',
+  'geolocation',
+  'gyroscope',
+  'hid',
+  'idle-detection',
+  'local-fonts',
+  'magnetometer',
+  'microphone',
+  'midi',
+  'payment',
+  'picture-in-picture',
+  'publickey-credentials-create',
+  'publickey-credentials-get',
+  'serial',
+  'storage-access',
+  'sync-xhr',
+  'usb',
+  'window-management',
+  'xr-spatial-tracking',
+];
+const permissions = [...used.map((name) => `${name}=(self)`), ...closed.map((name) => `${name}=()`)].join(
+  ', ',
+);
+
+export const headersFile = '_headers';
+
+/**
+ * Writes `_headers`, the form that common hosts of static sites read, at the root of the output. Its policy is that of
+ * the page that may do most, since a browser holds a page to both, and says who may frame it, which only a header can.
+ */
+export function writeHeaders(folder, base) {
+  const html = readFileSync(join(folder, widestPage), 'utf8');
+  const policy = /http-equiv="content-security-policy" content="([^"]+)"/.exec(html)?.[1];
+  if (!policy) throw new Error(`${widestPage} has no policy.`);
+  const lines = [
+    `${base}*`,
+    `  Content-Security-Policy: ${policy} frame-ancestors 'none'`,
+    `  Permissions-Policy: ${permissions}`,
+    '  Referrer-Policy: no-referrer',
+    '  X-Content-Type-Options: nosniff',
+    '',
+  ];
+  writeFileSync(join(folder, headersFile), lines.join('\n'));
+}
+
+/** The headers that `_headers` of a built folder gives to every file. None when it is not there. */
+export function readHeaders(folder) {
+  let text;
+  try {
+    text = readFileSync(join(folder, headersFile), 'utf8');
+  } catch {
+    return {};
+  }
+  return Object.fromEntries(
+    [...text.matchAll(/^ {2}([\w-]+): (.*)$/gm)].map(([, name, value]) => [name.toLowerCase(), value]),
+  );
+}
