@@ -11,10 +11,11 @@ import {
 import type { SessionEvent, SetUp } from '../src/calculators/protocol.ts';
 import { inventedEngine, mmHg } from '../tests/engine/invented.ts';
 import { randomFrom, type Random } from '../tests/engine/random.ts';
+import { benchConversions } from './bench-conversions.ts';
 import { plainGauge } from './cells.ts';
 import { quantile } from './summary.ts';
 
-/** Times one `nextStep`, as medians, beside a plain product of two square matrices of the state's dimension. */
+/** Conversions of pressures beside two anchors; then times one `nextStep`, as medians, beside a plain product of two square matrices of the state's dimension. */
 const carburettorCounts = [2, 3, 4, 5, 6, 7, 8] as const;
 const eventCounts = [10, 20, 30, 40, 50, 60] as const;
 const repeats = 41;
@@ -71,6 +72,7 @@ const cores = cpus();
 console.log(
   `Node ${process.versions.node} on ${process.platform} ${process.arch}, ${cores.length} cores. Medians of ${repeats}.`,
 );
+const conversionsKept = benchConversions();
 console.log('Milliseconds for one step after so many events; the last columns compare.\n');
 const cell = (text: string): string => text.padStart(9);
 console.log(
@@ -113,4 +115,4 @@ for (const carburettors of [2, 4, 6]) {
 console.log(
   growsTooFast ? '\nThe cost grows faster than the events.' : '\nThe cost grows no faster than the events.',
 );
-process.exitCode = growsTooFast ? 1 : 0;
+process.exitCode = growsTooFast || !conversionsKept ? 1 : 0;

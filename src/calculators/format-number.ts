@@ -44,9 +44,12 @@ export function formatTrimmed(
   leastDecimals = 0,
   style: NumberStyle = {},
 ): string {
-  for (let fewer = Math.min(leastDecimals, decimals); fewer < decimals; fewer += 1)
-    if (sameNumber(Number(fixedDigits(value, fewer)), value)) return formatFixed(value, fewer, style);
-  return formatFixed(value, decimals, style);
+  const full = fixedDigits(value, decimals);
+  // With fewer decimals a number is never nearer.
+  if (sameNumber(Number(full), value))
+    for (let fewer = Math.min(leastDecimals, decimals); fewer < decimals; fewer += 1)
+      if (sameNumber(Number(fixedDigits(value, fewer)), value)) return formatFixed(value, fewer, style);
+  return dress(full, style);
 }
 
 /** A number in as few digits as it has, at most twelve significant: 0.55, 101.325, 9, 28.053484136. */
@@ -105,8 +108,9 @@ function fixedDigits(value: number, decimals: number): string {
   const kept = exponent + 1 + decimals;
   const padded = digits.padEnd(Math.max(kept, 0) + 1, '0');
   const roundsUp = kept >= 0 && Number(padded[kept]) >= 5;
-  const whole = kept < 0 ? 0n : BigInt(padded.slice(0, kept) || '0') + (roundsUp ? 1n : 0n);
-  const text = String(whole).padStart(decimals + 1, '0');
-  const sign = value < 0 && whole !== 0n ? '-' : '';
+  const whole = padded.slice(0, Math.max(kept, 0));
+  // Behind the meaningful digits stand zeros: what is rounded up has fewer than fifteen, and is exact as a number.
+  const text = (roundsUp ? String(Number(whole) + 1) : whole).padStart(decimals + 1, '0');
+  const sign = value < 0 && (roundsUp || kept > 0) ? '-' : '';
   return decimals === 0 ? `${sign}${text}` : `${sign}${text.slice(0, -decimals)}.${text.slice(-decimals)}`;
 }

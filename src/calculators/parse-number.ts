@@ -1,3 +1,4 @@
+import { plainNumber } from './plain-number.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
 
@@ -47,6 +48,8 @@ export function parseNumber(typed: string, field?: string): Result<ParsedNumber>
   const place = field === undefined ? {} : { field };
   if (typed.length > longestNumber)
     return fail({ kind: 'too-long', ...place, value: typed.length, limit: { max: longestNumber } });
+  const plain = plainNumber(typed);
+  if (plain?.end === typed.length) return succeed(plain.number);
   const text = spellOutFractions(typed);
   if (text === '') return fail({ kind: 'empty', ...place });
 

@@ -1,5 +1,6 @@
 import { longestNumber, parseNumber } from './parse-number.ts';
 import type { ParsedNumber } from './parse-number.ts';
+import { plainNumber } from './plain-number.ts';
 import { fail, succeed } from './result.ts';
 import type { Result } from './result.ts';
 
@@ -31,6 +32,8 @@ export function parseQuantity<Unit>(
   const place = field === undefined ? {} : { field };
   if (typed.length > longestNumber)
     return fail({ kind: 'too-long', ...place, value: typed.length, limit: { max: longestNumber } });
+  const plain = plainQuantity(typed, family);
+  if (plain !== null) return succeed(plain);
   const { numberText, unitText } = partsOf(typed);
   const unit = family.find(unitText);
 
@@ -44,6 +47,19 @@ export function parseQuantity<Unit>(
     return fail({ kind: 'unknown-unit', ...place, typed, unit: unitText, known: family.known });
   return succeed({ number: number.value, unit });
 }
+
+/** A plain number, at most one space, and a known unit that begins with a letter; null for all else. */
+function plainQuantity<Unit>(typed: string, family: UnitFamily<Unit>): ParsedQuantity<Unit> | null {
+  const plain = plainNumber(typed);
+  if (plain === null) return null;
+  const behind = typed[plain.end] === ' ' ? plain.end + 1 : plain.end;
+  if (!isLetter(typed.charCodeAt(behind))) return null;
+  const unit = family.find(typed.slice(behind));
+  return unit === null ? null : { number: plain.number, unit };
+}
+
+/** Of `A` to `Z` and `a` to `z`. */
+const isLetter = (code: number): boolean => (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
 
 /**
  * What was typed with its one ambiguous comma settled: `1,234 inHg` as `1234 inHg` (grouped) or `1.234 inHg`

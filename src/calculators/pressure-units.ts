@@ -8,6 +8,8 @@ import { spellingOf } from './unit-spelling.ts';
  * `MPa` begin with mega and `mPa` with milli, a thousand and more away from what gauges show.
  */
 export function findPressureUnit(typed: string): PressureUnit | null {
+  const asWritten = unitAsWritten.get(typed);
+  if (asWritten !== undefined) return asWritten;
   if (/^\s*(?:M(?:pa|Pa|b|bar)|m(?:pa|Pa|PA))\s*$/u.test(typed)) return null;
   return unitOfSpelling.get(spellingOf(typed)) ?? null;
 }
@@ -31,10 +33,11 @@ export const convertPressure = (value: number, from: PressureUnit, to: PressureU
 
 const unitOfId = new Map(pressureUnits.map((unit) => [unit.id, unit]));
 
-const unitOfSpelling = new Map(
-  pressureUnits.flatMap((unit) =>
-    [unit.id, unit.symbol, unit.name, ...unit.aliases].map(
-      (spelling) => [spellingOf(spelling), unit] as const,
-    ),
-  ),
+const spellings = pressureUnits.flatMap((unit) =>
+  [unit.id, unit.symbol, unit.name, ...unit.aliases].map((spelling) => [spelling, unit] as const),
 );
+
+/** Found without forgiving anything: what is written as our tables write it. */
+const unitAsWritten = new Map(spellings);
+
+const unitOfSpelling = new Map(spellings.map(([spelling, unit]) => [spellingOf(spelling), unit]));

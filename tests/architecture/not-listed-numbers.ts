@@ -18,8 +18,8 @@ export const notListed = {
   ],
   'how much is read, drawn or written': [
     'ambientDigits', 'clockHours', 'digitsOfSpeed', 'drawnPulls', 'drawnSamples', 'fewestDigits', 'fewestPairs', 'fewestRepeats',
-    'halvedQuarters', 'longestList', 'longestNumber', 'longestQuote', 'meaningfulDigits', 'mostDecimals', 'mostReadings', 'parts', 'readingDigits',
-    'sixtieth', 'smallestTurn',
+    'halvedQuarters', 'longestList', 'longestNumber', 'longestQuote', 'meaningfulDigits', 'mostDecimals', 'mostDigits', 'mostReadings', 'parts',
+    'readingDigits', 'sixtieth', 'smallestTurn',
   ],
   'an invented example of the handbook': [
     'airAndIntakeExample', 'dialExample', 'drawnMinutes', 'effectMmHgExample', 'effectsMmHg', 'firstThreeMmHg', 'fourthMmHgExample',

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatExact, formatFixed, parseNumber } from '../../src/calculators/index.ts';
+import {
+  formatExact,
+  formatFixed,
+  parseNumber,
+  parsePressure,
+  pressureUnit,
+  pressureUnits,
+} from '../../src/calculators/index.ts';
 import { anyCharacter } from '../any-character.ts';
 import { tries } from '../property-runs.ts';
 
@@ -108,6 +115,33 @@ describe('parseNumber(typed): laws', () => {
     );
     expect(understood / slowTries.numRuns).toBeGreaterThan(0.1);
     expect(ambiguous / slowTries.numRuns).toBeGreaterThan(0.003);
+  }, 600_000);
+
+  it('a space in front, which leads past the short way for plain numbers, changes nothing', () => {
+    const figures = fc.string({ unit: fc.constantFrom(...'00123456789.,'), maxLength: 18 });
+    const units = fc.constantFrom(
+      '',
+      'e3',
+      'e',
+      '½',
+      ...pressureUnits.flatMap(({ id, symbol }) => [id, symbol]),
+    );
+    const between = fc.constantFrom('', ' ', '  ', '.', '-', ' -', '\u202f');
+    let understood = 0;
+    fc.assert(
+      fc.property(figures, between, units, (number, gap, unit) => {
+        const text = `${number}${gap}${unit}`;
+        const [plain, spaced] = ['', ' '].map((space) =>
+          parsePressure(`${space}${text}`, pressureUnit('mmHg')),
+        );
+        expect(plain?.ok, text).toBe(spaced?.ok);
+        if (!plain?.ok || !spaced?.ok) return;
+        understood += 1;
+        expect(plain.value, text).toEqual(spaced.value);
+      }),
+      slowTries,
+    );
+    expect(understood / slowTries.numRuns).toBeGreaterThan(0.1);
   }, 600_000);
 
   it('never throws and never gives NaN or an infinity, whatever is typed', () => {

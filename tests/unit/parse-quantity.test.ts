@@ -19,6 +19,7 @@ const understood: readonly (readonly [string, number, string | null])[] = [
   ['212\u202fmmHg', 212, 'mmHg'], ['212\u00a0mmHg', 212, 'mmHg'], ['1\u2009234,5\u2009Pa', 1234.5, 'Pa'], ["5'H2O", 5, 'ftH2O'],
   ["1'013 hPa", 1013, 'hPa'], ['1e3 Pa', 1000, 'Pa'], ['1e-2bar', 0.01, 'bar'], ['9 inHg (60 °F)', 9, 'inHg-60F'], ['0.3 kgf/cm²', 0.3, 'at'],
   ['\t9\n inHg ', 9, 'inHg'], ['12 IN HG', 12, 'inHg'], ['5.e3 Pa', 5000, 'Pa'], [`9${' '.repeat(77)}Pa`, 9, 'Pa'],
+  ['5,inHg', 5, 'inHg'], ['5. inHg', 5, 'inHg'], ['5inches of mercury', 5, 'inHg'], ['0,125 kPa', 0.125, 'kPa'], ['1234567890123456 Pa', 1234567890123456, 'Pa'],
 ]; // prettier-ignore
 
 describe('parseQuantity(typed, units): what is understood', () => {
@@ -34,7 +35,7 @@ const refused: readonly (readonly [string, string])[] = [
   ['', 'empty'], ['\u2009', 'empty'], ['inHg', 'number-missing'], [' kPa ', 'number-missing'], ['NaN', 'not-a-number'], ['NaN inHg', 'not-a-number'],
   ['Infinity', 'not-a-number'], ['1e309 Pa', 'beyond-counting'], ['0x10', 'unknown-unit'], ['--5 kPa', 'not-a-number'], ['5/0 inHg', 'zero-denominator'],
   ['12 13', 'not-a-number'], ['12 13 inHg', 'not-a-number'], ['12 furlongs', 'unknown-unit'], ['12 inHg 13', 'unknown-unit'],
-  ['12 Mbar', 'unknown-unit'], ['12 mPa', 'unknown-unit'], ['1,234 inHg', 'ambiguous-number'], ['- inHg', 'not-a-number'], ['12 %', 'unknown-unit'],
+  ['12 Mbar', 'unknown-unit'], ['12 mPa', 'unknown-unit'], ['1,234 inHg', 'ambiguous-number'], ['- inHg', 'not-a-number'], ['12 %', 'unknown-unit'], ['5 .inHg', 'not-a-number'],
   ['<b>9</b>', 'not-a-number'], ['5\'6"', 'unknown-unit'], [`9 ${'x'.repeat(200)}`, 'too-long'],
 ]; // prettier-ignore
 
