@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { formatExact } from '../../../calculators/index.ts';
+import { formatExact, plainLine } from '../../../calculators/index.ts';
 import { largestRecordBytes, readRecordFile, type RecordFault } from '../../../device/session-record.ts';
 import type { StoredSession } from '../../../device/session-store.ts';
 import { storedFrom } from './sessions.ts';
@@ -44,11 +44,11 @@ export function StartView({
   const take = async (file: File): Promise<void> => {
     setWrong(null);
     const read = await readRecordFile(file);
-    if (!read.ok) return setWrong(faultWords(read.fault, file.name));
+    if (!read.ok) return setWrong(faultWords(read.fault, plainLine(file.name)));
     const known = state.sessions.find(({ head }) => head.id === read.record.id);
     if (known && known.events.length > read.record.events.length)
       return setWrong(
-        `The session in “${file.name}” is here already, with more entries. Nothing was changed.`,
+        `The session in “${plainLine(file.name)}” is here already, with more entries. Nothing was changed.`,
       );
     await actions.addSession(storedFrom(read.record));
     setSaid('Read from the file.');
@@ -96,14 +96,15 @@ export function StartView({
 }
 
 function SessionLine({ session: { head, events }, onOpen }: { session: StoredSession; onOpen: () => void }) {
+  const name = plainLine(head.name); // a file may bring one that turns the line around
   const ended = head.signOff !== null && head.signOff.verdict !== 'under-way';
   return (
     <li>
       <button class="plain" type="button" onClick={onOpen}>
-        {ended ? 'Show' : 'Go on with'} {head.name || dateWords(head.startedAt)}
+        {ended ? 'Show' : 'Go on with'} {name || dateWords(head.startedAt)}
       </button>
       <span class="quiet">
-        {head.name ? `${dateWords(head.startedAt)} · ` : ''}
+        {name ? `${dateWords(head.startedAt)} · ` : ''}
         {head.setUp.carburettors} carburettors · {generationWords[head.generation].toLowerCase()} ·{' '}
         {events.length} entries · {head.signOff ? verdictWords[head.signOff.verdict] : 'open'}
       </span>
