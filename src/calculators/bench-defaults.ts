@@ -5,7 +5,7 @@ import { convertPressure } from './pressure-units.ts';
 /**
  * What the set-up offers before anybody has answered. Origins: steps and swing of a damped dial marked in tens of mmHg,
  * from memory; tolerance, what such a gauge can settle (simulation, page "Method"); speed, middle of 2000–2500 rpm,
- * common practice; rest after 15 minutes of running, from memory.
+ * common practice; rest after 15 minutes of running, from memory; a gap of 5 minutes is asked about, from memory.
  */
 export const benchDefaults = {
   resolutionMmHg: 5,
@@ -15,6 +15,8 @@ export const benchDefaults = {
   restAfterMinutes: 15,
   /** Minutes before the rest at which the reminder begins. */
   reminderMinutes: 2,
+  /** A gap of so many minutes, in which the device slept, is no engine time until somebody says so. */
+  unwatchedMinutes: 5,
   /** Without a tachometer the speed is held by ear: the told swing is raised to this (simulation). */
   flutterWithoutTachometerMmHg: 6,
   /** The first turn of a screw whose direction is not known. */

@@ -174,8 +174,18 @@ export { airShares } from './air-shares.ts';
 export type { SignOffRound } from './sign-off-round.ts';
 export type { WrongWay } from './wrong-way.ts';
 export { answerToTurn } from './wrong-way.ts';
-export type { RunningTimer } from './running-time.ts';
-export { heatOf, recordedMinute, runningMinutes, startTimer, stopTimer } from './running-time.ts';
+export type { Moment, RunningTimer } from './running-time.ts';
+export {
+  heatOf,
+  msInMinutes,
+  ranUnwatched,
+  recordedMinute,
+  reopenTimer,
+  runningMinutes,
+  seeTimer,
+  startTimer,
+  stopTimer,
+} from './running-time.ts';
 export { widthAt95 } from './width-at-95.ts';
 
 // Statistics

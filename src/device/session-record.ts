@@ -184,7 +184,7 @@ export const checkRecord = (record: SessionRecord): string | null => {
 };
 
 /** A record that a link or the form made passes the same schema as one from a file. */
-export const isRecord = (record: SessionRecord): boolean =>
+export const isRecord = (record: unknown): record is SessionRecord =>
   v.is(v.strictObject(recordFields), record) && checkRecord(record) === null;
 
 /** The same text for the same content, whatever the order of its keys. Depth is bounded: the schema has passed. */

@@ -1,18 +1,22 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import type { RecordedEvent, SessionRecord } from './session-record.ts';
+import type { RecordedEvent } from './session-record.ts';
+import {
+  asStoredSession,
+  isDamaged,
+  isWhole,
+  newestFirst,
+  type DamagedSession,
+  type SessionHead,
+  type StoredSession,
+  type StoredSessions,
+} from './stored-session.ts';
 
-import type { RunningTimer } from '../calculators/index.ts';
-
-/** What is kept of a session beside its events. `timer` is the engine's running time. */
-export type SessionHead = Omit<SessionRecord, 'events'> & { readonly timer: RunningTimer };
-
-export type StoredSession = { readonly head: SessionHead; readonly events: readonly RecordedEvent[] };
-
-/** Sessions on this device. Every promise is kept only when the transaction is complete. */
+/**
+ * Sessions in the browser's own database. Every promise is kept only when the transaction is complete. A write that does
+ * not follow on what stands there is refused: something else has changed the session, or it was cleared.
+ */
 export type SessionStore = {
-  /** False where the browser keeps nothing: the session then lives as long as the page. */
-  readonly keeps: boolean;
-  readonly list: () => Promise<readonly StoredSession[]>;
+  readonly list: () => Promise<StoredSessions>;
   readonly load: (id: string) => Promise<StoredSession | null>;
   readonly putHead: (head: SessionHead) => Promise<void>;
   /** Writes one event at its place; one transaction. */
@@ -20,26 +24,43 @@ export type SessionStore = {
   readonly dropEvent: (id: string, index: number) => Promise<void>;
   readonly putSession: (session: StoredSession) => Promise<void>;
   readonly remove: (id: string) => Promise<void>;
+  readonly close: () => void;
 };
+
+/** Why nothing can be kept: no database in this browser, a refusal, or one that a newer version of the site has made. */
+export type NoStore = 'missing' | 'refused' | 'newer';
+/** How an open database was lost: it was cleared, or a newer version of the site wants it. */
+export type LostStore = 'cleared' | 'newer';
+
+export type OpenedStore =
+  { readonly ok: true; readonly store: SessionStore } | { readonly ok: false; readonly why: NoStore };
 
 interface BenchSchema extends DBSchema {
   heads: { key: string; value: SessionHead };
   events: { key: [string, number]; value: RecordedEvent };
 }
 
-/** The browser's own database, or memory where there is none or it refuses. */
-export const openSessionStore = async (): Promise<SessionStore> => {
+/** Version of the database's form. A newer one is left untouched. */
+export const databaseVersion = 1;
+
+export const openSessionStore = async (onLost: (how: LostStore) => void): Promise<OpenedStore> => {
+  if (!('indexedDB' in globalThis) || !globalThis.indexedDB) return { ok: false, why: 'missing' };
   try {
-    return databaseStore(
-      await openDB<BenchSchema>('evendraw', 1, {
-        upgrade: (database) => {
-          database.createObjectStore('heads', { keyPath: 'id' });
-          database.createObjectStore('events');
-        },
-      }),
-    );
-  } catch {
-    return memoryStore();
+    const database = await openDB<BenchSchema>('evendraw', databaseVersion, {
+      upgrade: (made) => {
+        made.createObjectStore('heads', { keyPath: 'id' });
+        made.createObjectStore('events');
+      },
+      blocking: (_, wanted) => {
+        database.close();
+        onLost(wanted === null ? 'cleared' : 'newer');
+      },
+      terminated: () => onLost('cleared'),
+    });
+    return { ok: true, store: databaseStore(database) };
+  } catch (error) {
+    const isNewer = error instanceof DOMException && error.name === 'VersionError';
+    return { ok: false, why: isNewer ? 'newer' : 'refused' };
   }
 };
 
@@ -47,81 +68,70 @@ const eventsOf = (id: string): IDBKeyRange => IDBKeyRange.bound([id, 0], [id, In
 const strict = { durability: 'strict' } as const;
 
 const databaseStore = (database: IDBPDatabase<BenchSchema>): SessionStore => {
-  const load = async (id: string): Promise<StoredSession | null> => {
+  const begin = () => {
+    const writing = database.transaction(['heads', 'events'], 'readwrite', strict);
+    return {
+      heads: writing.objectStore('heads'),
+      events: writing.objectStore('events'),
+      done: writing.done,
+      abort: () => writing.abort(),
+    };
+  };
+
+  const read = async (ids?: readonly string[]): Promise<readonly (StoredSession | DamagedSession)[]> => {
     const reading = database.transaction(['heads', 'events']);
-    const head = await reading.objectStore('heads').get(id);
-    return head ? { head, events: await reading.objectStore('events').getAll(eventsOf(id)) } : null;
+    const heads = reading.objectStore('heads');
+    const events = reading.objectStore('events');
+    const keys = ids ?? [...(await heads.getAllKeys()), ...(await events.getAllKeys()).map(([id]) => id)];
+    return Promise.all(
+      [...new Set(keys)].map(async (id) => {
+        const [head, itsEvents] = await Promise.all([heads.get(id), events.getAll(eventsOf(id))]);
+        return asStoredSession(head, itsEvents) ?? { id, head, events: itsEvents };
+      }),
+    );
   };
+
+  /** One transaction that goes on only if the session is there with at least so many events; else nothing is changed. */
+  const change = async (
+    id: string,
+    least: number,
+    work: (to: ReturnType<typeof begin>) => Promise<unknown>,
+  ): Promise<void> => {
+    const to = begin();
+    const [known, count] = await Promise.all([to.heads.getKey(id), to.events.count(eventsOf(id))]);
+    if (known !== undefined && count >= least) await Promise.all([work(to), to.done]);
+    else {
+      to.abort();
+      await to.done.catch(() => {});
+      throw new Error('What stands in the database is not the session that is written.');
+    }
+  };
+
   return {
-    keeps: true,
-    load,
+    load: async (id) => (await read([id])).find(isWhole) ?? null,
     list: async () => {
-      const sessions = await Promise.all((await database.getAllKeys('heads')).map(load));
-      return newestFirst(sessions.filter((session) => session !== null));
+      const found = await read();
+      return {
+        sessions: newestFirst(found.filter(isWhole)),
+        damaged: found.filter(isDamaged),
+      };
     },
-    putHead: async (head) => {
-      const writing = database.transaction('heads', 'readwrite', strict);
-      await Promise.all([writing.store.put(head), writing.done]);
-    },
-    putEvent: async (id, index, event) => {
-      const writing = database.transaction('events', 'readwrite', strict);
-      await Promise.all([writing.store.put(event, [id, index]), writing.done]);
-    },
-    dropEvent: async (id, index) => {
-      const writing = database.transaction('events', 'readwrite', strict);
-      await Promise.all([writing.store.delete([id, index]), writing.done]);
-    },
+    putHead: (head) => change(head.id, 0, (to) => to.heads.put(head)),
+    putEvent: (id, index, event) => change(id, index, (to) => to.events.put(event, [id, index])),
+    dropEvent: (id, index) => change(id, index, (to) => to.events.delete([id, index])),
     putSession: async ({ head, events }) => {
-      const writing = database.transaction(['heads', 'events'], 'readwrite', strict);
-      const eventStore = writing.objectStore('events');
+      const to = begin();
       await Promise.all([
-        writing.objectStore('heads').put(head),
-        eventStore.delete(eventsOf(head.id)),
-        ...events.map((event, index) => eventStore.put(event, [head.id, index])),
-        writing.done,
+        to.heads.put(head),
+        to.events.delete(eventsOf(head.id)),
+        ...events.map((event, index) => to.events.put(event, [head.id, index])),
+        to.done,
       ]);
     },
     remove: async (id) => {
-      const writing = database.transaction(['heads', 'events'], 'readwrite', strict);
-      await Promise.all([
-        writing.objectStore('heads').delete(id),
-        writing.objectStore('events').delete(eventsOf(id)),
-        writing.done,
-      ]);
+      const to = begin();
+      await Promise.all([to.heads.delete(id), to.events.delete(eventsOf(id)), to.done]);
     },
+    close: () => database.close(),
   };
 };
-
-const memoryStore = (): SessionStore => {
-  const sessions = new Map<string, { head: SessionHead; events: RecordedEvent[] }>();
-  return {
-    keeps: false,
-    load: async (id) => {
-      const session = sessions.get(id);
-      return session ? asItStands(session) : null;
-    },
-    list: async () => newestFirst([...sessions.values()].map(asItStands)),
-    putHead: async (head) => {
-      sessions.set(head.id, { head, events: sessions.get(head.id)?.events ?? [] });
-    },
-    putEvent: async (id, index, event) => {
-      const events = sessions.get(id)?.events;
-      if (events) events[index] = event;
-    },
-    dropEvent: async (id, index) => {
-      sessions.get(id)?.events.splice(index, 1);
-    },
-    putSession: async ({ head, events }) => {
-      sessions.set(head.id, { head, events: [...events] });
-    },
-    remove: async (id) => {
-      sessions.delete(id);
-    },
-  };
-};
-
-/** A copy that later writes do not reach, as a database gives one. */
-const asItStands = ({ head, events }: StoredSession): StoredSession => ({ head, events: [...events] });
-
-const newestFirst = (sessions: readonly StoredSession[]): readonly StoredSession[] =>
-  [...sessions].sort((a, b) => Date.parse(b.head.startedAt) - Date.parse(a.head.startedAt));

@@ -98,7 +98,7 @@ test('readRecord(writeRecord(record)) is the record, with the same next step', (
       expect(read.record).toEqual(given);
       expect(stepOf(read.record.setUp, read.record.events)).toEqual(stepOf(given.setUp, given.events));
     }),
-    tries(100),
+    tries(10_000),
   );
 });
 

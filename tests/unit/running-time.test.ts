@@ -2,8 +2,12 @@ import { describe, expect, test } from 'vitest';
 import {
   formatRunningTime,
   heatOf,
+  msInMinutes,
+  ranUnwatched,
   recordedMinute,
+  reopenTimer,
   runningMinutes,
+  seeTimer,
   startTimer,
   stopTimer,
   type RunningTimer,
@@ -76,4 +80,62 @@ test.each([
 
 test.each([NaN, Infinity])('formatRunningTime(%d) is our own mistake', (running) => {
   expect(() => formatRunningTime(running)).toThrow(RangeError);
+});
+
+describe('seeTimer', () => {
+  const started: RunningTimer = { gatheredMs: minutes(2), runningSince: minutes(100) };
+  const at = (wall: number, steady: number) => ({ wallMs: minutes(wall), steadyMs: minutes(steady) });
+
+  test('leaves a timer alone while both clocks agree, and one that stands always', () => {
+    expect(seeTimer(started, at(103, 3), at(104, 4))).toEqual({ timer: started, unwatchedMs: 0 });
+    expect(seeTimer(fresh, at(103, 3), at(300, 200))).toEqual({ timer: fresh, unwatchedMs: 0 });
+  });
+
+  test.each([1, 60, 60 * 24])('a clock set back by %d minutes takes nothing away', (back) => {
+    const { timer, unwatchedMs } = seeTimer(started, at(103, 3), at(104 - back, 4));
+    expect(unwatchedMs).toBe(0);
+    expect(runningMinutes(timer, minutes(104 - back))).toBeCloseTo(6, 9);
+    expect(runningMinutes(timer, minutes(106 - back))).toBeCloseTo(8, 9);
+  });
+
+  test('a clock that is a few seconds slow is left alone', () => {
+    expect(seeTimer(started, at(103, 3), at(103 + 50 / 60, 4)).timer).toEqual(started);
+  });
+
+  test.each([
+    ['the steady clock slept as well', at(143, 3.01)],
+    ['the steady clock went on', at(143, 43)],
+    ['only the steady clock went on', at(103, 43)],
+  ])('forty minutes asleep stop the timer and are asked about: %s', (_, now) => {
+    const { timer, unwatchedMs } = seeTimer(started, at(103, 3), now);
+    expect(msInMinutes(unwatchedMs)).toBeCloseTo(40, 9);
+    expect(timer).toEqual({ gatheredMs: minutes(5), runningSince: null });
+    const ran = ranUnwatched(timer, unwatchedMs, minutes(143));
+    expect(runningMinutes(ran, minutes(144))).toBeCloseTo(46, 9);
+  });
+
+  test('less than five minutes are no gap', () => {
+    expect(seeTimer(started, at(103, 3), at(107.9, 3.01)).unwatchedMs).toBe(0);
+    expect(seeTimer(started, at(103, 3), at(108, 3.01)).unwatchedMs).toBe(minutes(5));
+  });
+});
+
+describe('reopenTimer', () => {
+  const started: RunningTimer = { gatheredMs: minutes(2), runningSince: minutes(100) };
+
+  test('asks about the time since the last entry, and counts up to that entry', () => {
+    expect(reopenTimer(started, [{ minute: 4 }, { minute: 1.5 }, {}], minutes(142))).toEqual({
+      timer: { gatheredMs: minutes(4), runningSince: null },
+      unwatchedMs: minutes(40),
+    });
+  });
+
+  test('a short absence is engine time, and an engine that stood stands', () => {
+    expect(reopenTimer(started, [{ minute: 4 }, { minute: 1.5 }, {}], minutes(106.9))).toEqual({
+      timer: started,
+      unwatchedMs: 0,
+    });
+    const stood = stopTimer(started, minutes(110));
+    expect(reopenTimer(stood, [], minutes(999))).toEqual({ timer: stood, unwatchedMs: 0 });
+  });
 });

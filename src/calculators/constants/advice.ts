@@ -68,6 +68,7 @@ export const adviceConstants: ConstantGroup = {
         targetRpm: ['rpm', 'engine speed, offered first', 'common practice', 'practice'],
         restAfterMinutes: ['min', 'running before a rest', 'from memory'],
         reminderMinutes: ['min', 'before the rest, when the reminder begins', 'from memory'],
+        unwatchedMinutes: ['min', 'gap after which the person is asked whether the engine ran', 'from memory'],
         flutterWithoutTachometerMmHg: ['mmHg', 'swing where the speed is held by ear', 'simulation', 'simulation'],
         trialTurns: ['turns', 'first turn of a screw whose direction is not known', 'from memory'],
       },

@@ -14,8 +14,9 @@ import { copyText } from '../../device/clipboard.ts';
 import { decimalMark } from '../../device/decimal-mark.ts';
 import { linkTo, readFragment, writeFragment } from '../../device/fragment.ts';
 import { readSetting, writeSetting } from '../../device/settings.ts';
-import type { StoredSession } from '../../device/session-store.ts';
+import type { StoredSession } from '../../device/stored-session.ts';
 import { BenchView } from './bench-session/BenchView.tsx';
+import { ElsewhereBanner } from './bench-session/ElsewhereBanner.tsx';
 import { RecordView } from './bench-session/RecordView.tsx';
 import { NotSavedBanner } from './bench-session/SavedLine.tsx';
 import { saveSession } from './bench-session/sessions.ts';
@@ -73,22 +74,29 @@ export default function BenchSession() {
     const ended = current.head.signOff !== null && current.head.signOff.verdict !== 'under-way';
     const shared = { session: current, state, actions, mark, onSaveFile: () => saveSession(current) };
     const leave = (): void => actions.open(null);
-    return ended ? (
-      <RecordView
-        {...shared}
-        onLeave={leave}
-        onAgain={() => {
-          actions.open(null);
-          setSetUp(nextOnEngine(current));
-        }}
-      />
-    ) : (
-      <BenchView {...shared} onLeave={leave} onEnd={() => scrollTo(0, 0)} />
+    return (
+      <>
+        {state.elsewhere && <ElsewhereBanner onLeave={leave} />}
+        <fieldset class="whole" disabled={state.elsewhere}>
+          {ended ? (
+            <RecordView
+              {...shared}
+              onLeave={leave}
+              onAgain={() => {
+                actions.open(null);
+                setSetUp(nextOnEngine(current));
+              }}
+            />
+          ) : (
+            <BenchView {...shared} onLeave={leave} onEnd={() => scrollTo(0, 0)} />
+          )}
+        </fieldset>
+      </>
     );
   }
   return (
     <>
-      <NotSavedBanner saved={state.saved} onSaveFile={null} />
+      <NotSavedBanner saved={state.saved} onSaveFile={null} onTryAgain={actions.tryAgain} />
       {refused !== null && (
         <p class="wrong" role="alert">
           {refused}

@@ -10,7 +10,7 @@ import {
   type Bench,
 } from '../../../calculators/index.ts';
 import { everySecond, nowMs } from '../../../device/clock.ts';
-import type { SessionHead } from '../../../device/session-store.ts';
+import type { SessionHead } from '../../../device/stored-session.ts';
 import type { BenchActions } from './use-bench.ts';
 import { figureWithUnit, type Figures } from './words.ts';
 

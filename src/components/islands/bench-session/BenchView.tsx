@@ -13,7 +13,7 @@ import {
   type Problem,
 } from '../../../calculators/index.ts';
 import { nowMs, nowText } from '../../../device/clock.ts';
-import type { SessionHead, StoredSession } from '../../../device/session-store.ts';
+import type { SessionHead, StoredSession } from '../../../device/stored-session.ts';
 import { siteAddress } from '../../../device/site-address.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
 import { stripMarks } from '../../../drawing/strip-marks.ts';
@@ -28,7 +28,9 @@ import { StepActions } from './StepActions.tsx';
 import { StripPlot } from './StripPlot.tsx';
 import { ThreadTable } from './ThreadTable.tsx';
 import { TurnForm } from './TurnForm.tsx';
+import { UnwatchedQuestion } from './UnwatchedQuestion.tsx';
 import type { BenchActions, BenchState } from './use-bench.ts';
+import { useEngineTime } from './use-engine-time.ts';
 import { useEntry } from './use-entry.ts';
 import { allOf, figure, figureWithUnit, screwName, type Figures, type Mark } from './words.ts';
 import { WrongWayQuestion } from './WrongWayQuestion.tsx';
@@ -56,6 +58,7 @@ export function BenchView({ session, state, actions, mark, onEnd, onLeave, onSav
   const [believedEvents, setBelievedEvents] = useState<number | null>(null);
   const [systemKeyboard, setSystemKeyboard] = useState(false);
   useEffect(keepScreenOn, []);
+  useEngineTime(head.timer, actions);
   useEffect(() => setPanel(null), [events.length]);
   if (!computed.ok) return <p class="errors">{describeProblem(computed.problem)}</p>;
 
@@ -96,7 +99,8 @@ export function BenchView({ session, state, actions, mark, onEnd, onLeave, onSav
         onAmount={() => setPanel('turn')}
       />
       <div class="entry-side">
-        <NotSavedBanner saved={state.saved} onSaveFile={onSaveFile} />
+        <NotSavedBanner saved={state.saved} onSaveFile={onSaveFile} onTryAgain={actions.tryAgain} />
+        <UnwatchedQuestion timer={head.timer} unwatchedMs={state.unwatchedMs} actions={actions} />
         {wrongWay ? (
           <WrongWayQuestion
             session={session}
@@ -209,7 +213,7 @@ export function BenchView({ session, state, actions, mark, onEnd, onLeave, onSav
       <section class="log" aria-labelledby="log-title">
         <h2 id="log-title">Log</h2>
         <Log events={events} figures={figures} onUndo={entry.undo} onCorrect={actions.correct} />
-        <SavedLine saved={state.saved} />
+        <SavedLine saved={state.saved} lasting={state.lasting} />
         <p class="options">
           <button class="plain" type="button" onClick={() => setPanel('read')}>
             Read another carburettor

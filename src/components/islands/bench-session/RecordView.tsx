@@ -6,7 +6,7 @@ import {
   formatFixed,
   pressureUnit,
 } from '../../../calculators/index.ts';
-import type { StoredSession } from '../../../device/session-store.ts';
+import type { StoredSession } from '../../../device/stored-session.ts';
 import { stripMarks } from '../../../drawing/strip-marks.ts';
 import { EstimateTable } from './EstimateTable.tsx';
 import { SavedLine } from './SavedLine.tsx';

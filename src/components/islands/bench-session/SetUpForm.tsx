@@ -13,7 +13,7 @@ import {
   type FieldProblem,
   type SetUpAnswers,
 } from '../../../calculators/index.ts';
-import type { StoredSession } from '../../../device/session-store.ts';
+import type { StoredSession } from '../../../device/stored-session.ts';
 import { siteAddress } from '../../../device/site-address.ts';
 import { Choice, Field, type Wrong } from './Field.tsx';
 import { GaugeTrialForm } from './GaugeTrialForm.tsx';

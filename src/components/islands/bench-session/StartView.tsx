@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { formatExact, plainLine } from '../../../calculators/index.ts';
 import { largestRecordBytes, readRecordFile, type RecordFault } from '../../../device/session-record.ts';
-import type { StoredSession } from '../../../device/session-store.ts';
+import type { StoredSession } from '../../../device/stored-session.ts';
+import { DamagedSessions } from './DamagedSessions.tsx';
 import { storedFrom } from './sessions.ts';
 import type { BenchActions, BenchState } from './use-bench.ts';
 import { generationWords } from './generation-words.ts';
@@ -91,6 +92,7 @@ export function StartView({
           </ul>
         </section>
       )}
+      <DamagedSessions damaged={state.damaged} />
     </div>
   );
 }

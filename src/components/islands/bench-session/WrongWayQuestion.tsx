@@ -1,5 +1,5 @@
 import { opposite, reversedTurn, type WrongWay } from '../../../calculators/index.ts';
-import type { StoredSession } from '../../../device/session-store.ts';
+import type { StoredSession } from '../../../device/stored-session.ts';
 import type { BenchActions } from './use-bench.ts';
 
 /** A reading went against the turn before it: which of the ways that this happens was it? */

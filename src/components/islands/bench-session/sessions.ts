@@ -8,7 +8,7 @@ import {
   type SessionRecord,
 } from '../../../device/session-record.ts';
 import { siteVersion } from '../../../device/site-version.ts';
-import type { StoredSession } from '../../../device/session-store.ts';
+import type { StoredSession } from '../../../device/stored-session.ts';
 
 /** A new session from the set-up and the readings that were there already. */
 export const newSession = (

@@ -1,22 +1,26 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { reversedTurn, settleDirection, startTimer } from '../../../calculators/index.ts';
+import { reopenTimer, reversedTurn, settleDirection, startTimer } from '../../../calculators/index.ts';
 import { nowMs } from '../../../device/clock.ts';
+import { askForLastingStorage, lastingStorage, type Lasting } from '../../../device/lasting-storage.ts';
+import { claimSession, type HeldClaim } from '../../../device/one-writer.ts';
+import { whenPageIsLeft } from '../../../device/page-left.ts';
+import { sessionKeeper, type Saved, type SessionKeeper } from '../../../device/session-keeper.ts';
 import type { RecordedEvent, SignOff } from '../../../device/session-record.ts';
-import {
-  openSessionStore,
-  type SessionHead,
-  type SessionStore,
-  type StoredSession,
-} from '../../../device/session-store.ts';
-
-/** Whether what the screen shows is also on the device. */
-export type Saved = 'saved' | 'saving' | 'not-saved' | 'memory';
+import type { SessionStore } from '../../../device/session-store.ts';
+import type { DamagedSession, SessionHead, StoredSession } from '../../../device/stored-session.ts';
 
 export type BenchState = {
   readonly ready: boolean;
   readonly saved: Saved;
+  /** Whether the browser may clear what is kept; null until it was asked. */
+  readonly lasting: Lasting | null;
   readonly sessions: readonly StoredSession[];
+  readonly damaged: readonly DamagedSession[];
   readonly current: StoredSession | null;
+  /** Another window writes this session; here it is only shown. */
+  readonly elsewhere: boolean;
+  /** The engine's time stood still for so long since nobody watched it; 0 where there is nothing to ask. */
+  readonly unwatchedMs: number;
   /** A direction that the last reading has just shown. */
   readonly shown: { readonly screw: number; readonly opens: 'clockwise' | 'anticlockwise' } | null;
 };
@@ -30,74 +34,150 @@ export type BenchActions = {
   readonly correct: (index: number, event: RecordedEvent) => void;
   readonly changeHead: (change: Partial<SessionHead>) => void;
   readonly remove: (id: string) => Promise<void>;
+  readonly tryAgain: () => void;
+  /** The engine's timer as it was put right, and for how long nobody watched it. */
+  readonly seeTimer: (timer: SessionHead['timer'], unwatchedMs: number) => void;
+};
+
+const nothing: BenchState = {
+  ready: false,
+  saved: 'saved',
+  lasting: null,
+  sessions: [],
+  damaged: [],
+  current: null,
+  elsewhere: false,
+  unwatchedMs: 0,
+  shown: null,
 };
 
 /** The sessions of this device and the open one. The screen changes at once; “saved” follows when the store has it. */
 export const useBench = (): readonly [BenchState, BenchActions] => {
-  const [state, setState] = useState<BenchState>({
-    ready: false,
-    saved: 'saved',
-    sessions: [],
-    current: null,
-    shown: null,
-  });
-  const store = useRef<SessionStore | null>(null);
+  const [state, setState] = useState(nothing);
+  const keeper = useRef<SessionKeeper | null>(null);
   const current = useRef<StoredSession | null>(null);
-  const writes = useRef(Promise.resolve());
+  const claim = useRef<HeldClaim | null>(null);
+  const mayWrite = useRef(true);
+  const asked = useRef(false);
 
   const change = (update: Partial<BenchState>): void => setState((now) => ({ ...now, ...update }));
 
   const refresh = async (): Promise<void> => {
-    if (store.current) change({ sessions: await store.current.list() });
+    if (keeper.current) change(await keeper.current.list());
   };
-
-  useEffect(() => {
-    const open = async (): Promise<void> => {
-      store.current = await openSessionStore();
-      const sessions = await store.current.list();
-      change({ ready: true, sessions, saved: store.current.keeps ? 'saved' : 'memory' });
-    };
-    void open();
-  }, []);
 
   const show = (session: StoredSession | null, shown: BenchState['shown'] = null): void => {
     current.current = session;
     change({ current: session, shown });
   };
 
-  /** Writes follow each other; the last one to end says whether all is saved. */
-  const write = (work: (to: SessionStore) => Promise<void>): void => {
-    const to = store.current;
-    if (!to) return;
-    if (to.keeps) change({ saved: 'saving' });
-    const turn = writes.current.then(() => work(to));
-    writes.current = turn.then(
-      () => {
-        if (writes.current === settled) change({ saved: to.keeps ? 'saved' : 'memory' });
+  /** What other windows have written since this one last looked. */
+  const readAnew = async (): Promise<void> => {
+    const before = current.current;
+    const stored = before && (await keeper.current?.load(before.head.id));
+    if (!stored || current.current !== before) return;
+    show(stored);
+  };
+
+  const letGo = (): void => {
+    claim.current?.release();
+    claim.current = null;
+  };
+  const takeHold = (isNew: boolean): void => {
+    letGo();
+    const session = current.current;
+    mayWrite.current = true;
+    change({ elsewhere: false, unwatchedMs: 0 });
+    if (!session) return;
+    claim.current = claimSession(session.head.id, {
+      elsewhere: () => {
+        mayWrite.current = false;
+        change({ elsewhere: true });
+        void readAnew();
       },
-      () => change({ saved: 'not-saved' }),
+      ours: () => {
+        mayWrite.current = true;
+        change({ elsewhere: false });
+        if (!isNew) void readAnew().then(askAboutGap);
+      },
+      news: () => void readAnew(),
+    });
+  };
+
+  useEffect(() => {
+    const own = sessionKeeper((saved) => {
+      change({ saved });
+      if (saved === 'saved') claim.current?.tell();
+    });
+    keeper.current = own;
+    void own.list().then((found) => change({ ready: true, ...found }));
+    void lastingStorage().then((lasting) => lasting === 'granted' && change({ lasting }));
+    return whenPageIsLeft(
+      () => {
+        letGo();
+        own.rest();
+      },
+      () => {
+        takeHold(false);
+        if (!current.current) void refresh();
+      },
     );
-    const settled = writes.current;
+  }, []);
+
+  const askLasting = async (): Promise<void> => {
+    if (asked.current) return;
+    asked.current = true;
+    change({ lasting: await askForLastingStorage() });
+  };
+
+  /** Takes the session as it is to be, and writes what has changed of it. */
+  const keep = (
+    session: StoredSession,
+    work: (to: SessionStore) => Promise<void>,
+    shown: BenchState['shown'] = null,
+  ): void => {
+    show(session, shown);
+    void keeper.current?.write(session, work);
   };
 
   const changeHead = (update: Partial<SessionHead>): void => {
     const session = current.current;
-    if (!session) return;
+    if (!session || !mayWrite.current) return;
     const head = { ...session.head, ...update };
-    show({ ...session, head });
-    write((to) => to.putHead(head));
+    keep({ ...session, head }, (to) => to.putHead(head));
   };
 
-  const settle = (session: StoredSession): { session: StoredSession; shown: BenchState['shown'] } => {
-    const found = settleDirection(session.head.setUp, session.events);
-    const turn = found && session.events[found.turnEvent];
-    if (!found || turn?.kind !== 'turn') return { session, shown: null };
+  const seeTimer: BenchActions['seeTimer'] = (timer, unwatchedMs) => {
+    changeHead({ timer });
+    change({ unwatchedMs });
+  };
+  /** The engine's time went on while the session was closed; only the person knows whether the engine did. */
+  const askAboutGap = (): void => {
+    const session = current.current;
+    if (!session || isEnded(session.head)) return;
+    const { timer, unwatchedMs } = reopenTimer(session.head.timer, session.events, nowMs());
+    if (unwatchedMs > 0) seeTimer(timer, unwatchedMs);
+  };
+
+  /** Shows what was entered, with the direction that it proves, and writes it. */
+  const enter = ({ head, events }: StoredSession, work: (to: SessionStore) => Promise<void>): void => {
+    const found = settleDirection(head.setUp, events);
+    const turn = found && events[found.turnEvent];
+    if (!found || turn?.kind !== 'turn') return keep({ head, events }, work);
     const event = found.reversed ? reversedTurn(turn) : turn;
-    const events = session.events.map((old, k) => (k === found.turnEvent ? event : old));
-    const head = { ...session.head, setUp: found.setUp };
-    write((to) => to.putEvent(head.id, found.turnEvent, event));
-    write((to) => to.putHead(head));
-    return { session: { head, events }, shown: { screw: found.screw, opens: found.opens } };
+    const settled = {
+      head: { ...head, setUp: found.setUp },
+      events: events.map((old, k) => (k === found.turnEvent ? event : old)),
+    };
+    keep(
+      settled,
+      async (to) => {
+        await work(to);
+        await to.putEvent(head.id, found.turnEvent, event);
+        await to.putHead(settled.head);
+      },
+      { screw: found.screw, opens: found.opens },
+    );
   };
 
   return [
@@ -105,52 +185,56 @@ export const useBench = (): readonly [BenchState, BenchActions] => {
     {
       open: (session) => {
         show(session);
+        takeHold(false);
         if (session === null) void refresh();
       },
       begin: (session) => {
-        show(session);
-        write((to) => to.putSession(session));
+        keep(session, (to) => to.putSession(session));
+        takeHold(true);
+        void askLasting();
       },
       addSession: async (session) => {
-        await store.current?.putSession(session);
+        await keeper.current?.write(session, (to) => to.putSession(session));
         await refresh();
       },
       record: (added) => {
         const before = current.current;
-        if (!before) return;
+        if (!before || !mayWrite.current) return;
         const head = withRunning(before.head, added);
         const first = before.events.length;
-        if (head !== before.head) write((to) => to.putHead(head));
-        added.forEach((event, k) => write((to) => to.putEvent(head.id, first + k, event)));
-        const { session, shown } = settle({ head, events: [...before.events, ...added] });
-        show(session, shown);
+        enter({ head, events: [...before.events, ...added] }, async (to) => {
+          if (head !== before.head) await to.putHead(head);
+          for (const [k, event] of added.entries()) await to.putEvent(head.id, first + k, event);
+        });
+        change({ unwatchedMs: 0 });
       },
       undo: () => {
         const session = current.current;
         const last = (session?.events.length ?? 0) - 1;
-        if (!session || last < 0) return;
+        if (!session || last < 0 || !mayWrite.current) return;
         const head = withRoundUpTo(session.head, last);
-        if (head !== session.head) write((to) => to.putHead(head));
-        write((to) => to.dropEvent(head.id, last));
-        show({ head, events: session.events.slice(0, -1) });
+        keep({ head, events: session.events.slice(0, -1) }, async (to) => {
+          if (head !== session.head) await to.putHead(head);
+          await to.dropEvent(head.id, last);
+        });
       },
       correct: (index, event) => {
         const session = current.current;
-        if (!session) return;
-        write((to) => to.putEvent(session.head.id, index, event));
-        const corrected = {
-          head: session.head,
-          events: session.events.map((old, k) => (k === index ? event : old)),
-        };
-        const settled = settle(corrected);
-        show(settled.session, settled.shown);
+        if (!session || !mayWrite.current) return;
+        const events = session.events.map((old, k) => (k === index ? event : old));
+        enter({ head: session.head, events }, (to) => to.putEvent(session.head.id, index, event));
       },
       changeHead,
       remove: async (id) => {
-        await store.current?.remove(id);
-        if (current.current?.head.id === id) show(null);
+        await keeper.current?.remove(id);
+        if (current.current?.head.id === id) {
+          show(null);
+          takeHold(false);
+        }
         await refresh();
       },
+      tryAgain: () => void keeper.current?.tryAgain(),
+      seeTimer,
     },
   ];
 };
@@ -166,3 +250,5 @@ const withRunning = (head: SessionHead, added: readonly RecordedEvent[]): Sessio
 /** A round that began after the events that are left has not begun. */
 const withRoundUpTo = (head: SessionHead, events: number): SessionHead =>
   head.signOff && head.signOff.fromEvent > events ? { ...head, signOff: null } : head;
+
+const isEnded = ({ signOff }: SessionHead): boolean => signOff !== null && signOff.verdict !== 'under-way';

@@ -10,7 +10,7 @@ import {
 } from '../../../calculators/index.ts';
 import { nowMs } from '../../../device/clock.ts';
 import type { RecordedEvent } from '../../../device/session-record.ts';
-import type { StoredSession } from '../../../device/session-store.ts';
+import type { StoredSession } from '../../../device/stored-session.ts';
 import type { BenchActions } from './use-bench.ts';
 
 export type Turned = { readonly screw: number; readonly turns: number };

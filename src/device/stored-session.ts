@@ -1,0 +1,39 @@
+import type { RunningTimer } from '../calculators/index.ts';
+import { isRecord, type RecordedEvent, type SessionRecord } from './session-record.ts';
+
+/** What is kept of a session beside its events. `timer` is the engine's running time. */
+export type SessionHead = Omit<SessionRecord, 'events'> & { readonly timer: RunningTimer };
+
+export type StoredSession = { readonly head: SessionHead; readonly events: readonly RecordedEvent[] };
+
+/** A session that cannot be opened: what of it stands in the database, as it stands there. */
+export type DamagedSession = { readonly id: string; readonly head: unknown; readonly events: unknown };
+
+export type StoredSessions = {
+  readonly sessions: readonly StoredSession[];
+  readonly damaged: readonly DamagedSession[];
+};
+
+export const isDamaged = (one: StoredSession | DamagedSession): one is DamagedSession => 'id' in one;
+export const isWhole = (one: StoredSession | DamagedSession): one is StoredSession => !isDamaged(one);
+
+/** What stands in the database as a session, or null where it is damaged. */
+export const asStoredSession = (head: unknown, events: unknown): StoredSession | null => {
+  if (typeof head !== 'object' || head === null || !('timer' in head) || !isTimer(head.timer)) return null;
+  const { timer, ...rest } = head;
+  const record = { ...rest, events };
+  return isRecord(record) ? { head: { ...withoutEvents(record), timer }, events: record.events } : null;
+};
+
+const withoutEvents = ({ events: _, ...head }: SessionRecord): Omit<SessionRecord, 'events'> => head;
+
+const isTimer = (given: unknown): given is RunningTimer =>
+  typeof given === 'object' &&
+  given !== null &&
+  'gatheredMs' in given &&
+  Number.isFinite(given.gatheredMs) &&
+  'runningSince' in given &&
+  (given.runningSince === null || Number.isFinite(given.runningSince));
+
+export const newestFirst = (sessions: readonly StoredSession[]): readonly StoredSession[] =>
+  [...sessions].sort((a, b) => Date.parse(b.head.startedAt) - Date.parse(a.head.startedAt));
