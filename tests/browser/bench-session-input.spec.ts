@@ -222,9 +222,9 @@ test('files that are no sessions are refused in words', async ({ page }) => {
   const person = new BenchPerson(page, randomFrom(1), { keys: false });
   await person.open();
   for (const [content, words] of [
-    ['', 'is not a session'],
+    ['', 'is empty'],
     ['{"format":"evendraw-session","schema":2}', 'written by a newer version'],
-    ['{"format":"evendraw-session","schema":1,"__proto__":{}}', 'is damaged'],
+    ['{"format":"evendraw-session","schema":1,"__proto__":{}}', 'is not a session'],
     ['x'.repeat(1_000_001), 'larger than a session can be'],
   ] as const) {
     await page.getByLabel('Read a session from a file').setInputFiles({
