@@ -18,7 +18,13 @@ export interface FoundPage {
 interface Pagefind {
   /** `termSimilarity`: how much a word like the one typed counts less; its usual 9 takes “carbon” for “carb”. */
   options(options: { noWorker: boolean; ranking: { termSimilarity: number } }): Promise<void>;
-  debouncedSearch(query: string): Promise<{ results: PagefindResult[] } | null>;
+  /** Fetches the index's head and program, which a search would else wait for. */
+  init(): Promise<void>;
+  debouncedSearch(
+    query: string,
+    options: object,
+    waitMs: number,
+  ): Promise<{ results: PagefindResult[] } | null>;
   search(query: string): Promise<{ results: PagefindResult[] }>;
 }
 interface PagefindResult {
@@ -38,7 +44,10 @@ interface Searchable {
 }
 
 /** More pages than anyone reads; a longer list says that the words were too common. */
-const mostPages = 20;
+const mostPages = 10;
+
+/** A key that follows within this time takes over: shorter than the gap between two keys of somebody who types fast. */
+const waitMs = 60;
 
 let loading: Promise<Searchable> | undefined;
 
@@ -49,10 +58,12 @@ async function loadOnce(): Promise<Searchable> {
     fetch(siteAddress('/questions.json')),
   ]);
   if (!answer.ok) throw new Error(`questions.json: ${answer.status}`);
+  const asked = (await answer.json()) as AskedPage[];
   // The index is small enough to be searched at once. In Chromium a page's own worker can also keep a new version of
   // the site waiting for minutes after the reader has asked for it.
   await pagefind.options({ noWorker: true, ranking: { termSimilarity: 30 } });
-  return { pagefind, asked: (await answer.json()) as AskedPage[] };
+  await pagefind.init();
+  return { pagefind, asked };
 }
 
 function load(): Promise<Searchable> {
@@ -63,6 +74,9 @@ function load(): Promise<Searchable> {
   return loading;
 }
 
+/** Begins to load the index before anything is typed. Without it nothing is lost: the first key tries again. */
+export const prepareSearch = (): void => void load().catch(() => undefined);
+
 /**
  * The pages with these words or with a question like these, best first; `null` when a later call has taken over.
  * Rejects without the index.
@@ -70,7 +84,7 @@ function load(): Promise<Searchable> {
 export async function findPages(query: string): Promise<FoundPage[] | null> {
   const { pagefind, asked } = await load();
   const words = searchWords(query);
-  const together = await pagefind.debouncedSearch(words.join(' '));
+  const together = await pagefind.debouncedSearch(words.join(' '), {}, waitMs);
   if (together === null) return null;
   const each = words.length > 1 ? await Promise.all(words.map((word) => pagefind.search(word))) : [];
   const searches = await Promise.all([together, ...each].map(({ results }) => pagesWith(words, results)));

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { findPages, type FoundPage } from '../../device/search-index.ts';
+import { findPages, prepareSearch, type FoundPage } from '../../device/search-index.ts';
 
 type State =
   { kind: 'empty' | 'searching' | 'failed' } | { kind: 'found'; query: string; pages: FoundPage[] };
@@ -46,6 +46,7 @@ export default function Search() {
   useEffect(() => {
     const input = field.current;
     if (!input) return;
+    prepareSearch();
     // What was typed before this script ran stays.
     if (input.value === '') input.value = queryInAddress();
     void search(input.value);
