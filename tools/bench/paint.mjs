@@ -1,0 +1,61 @@
+// Largest contentful paint on slow 3G, and how soon a calculator answers on fast 3G, beside the hand-written page.
+import { judge, median, openPage, say } from './browser.mjs';
+
+const runs = 5;
+
+function watchPaint() {
+  new PerformanceObserver((list) => {
+    window.largestPaint = list.getEntries().at(-1).startTime;
+  }).observe({ type: 'largest-contentful-paint', buffered: true });
+}
+
+function watchReady() {
+  const look = () => {
+    if (window.readyAt === undefined && document.querySelector('[data-ready], astro-island:not([ssr])'))
+      window.readyAt = performance.now();
+  };
+  new MutationObserver(look).observe(document, {
+    subtree: true,
+    childList: true,
+    attributeFilter: ['ssr', 'data-ready'],
+  });
+}
+
+async function once(bench, address, network, script, name) {
+  const { page, close } = await openPage(bench.browser, { slowdown: 4, network, scripts: [script] });
+  await page.goto(address, { waitUntil: 'load' });
+  await page.waitForFunction((key) => window[key] !== undefined, name);
+  await page.waitForTimeout(500);
+  const value = await page.evaluate((key) => window[key], name);
+  await close();
+  return value;
+}
+
+/** Medians of runs in turn. */
+async function sideBySide(bench, network, script, name) {
+  const [ours, hand] = [[], []];
+  for (let run = 0; run < runs; run += 1) {
+    hand.push(await once(bench, bench.handWritten, network, script, name));
+    ours.push(await once(bench, bench.ours('unit-converter/'), network, script, name));
+  }
+  say(`unit converter ${median(ours).toFixed(0)} ms, hand-written page ${median(hand).toFixed(0)} ms`);
+  return median(ours) / median(hand);
+}
+
+export async function paint(bench) {
+  judge(
+    'largest paint, slow 3G, processor slowed 4 times',
+    await sideBySide(bench, 'slow 3G', watchPaint, 'largestPaint'),
+    ' times the hand-written page',
+    2,
+  );
+}
+
+export async function ready(bench) {
+  judge(
+    'ready, fast 3G, processor slowed 4 times',
+    await sideBySide(bench, 'fast 3G', watchReady, 'readyAt'),
+    ' times the hand-written page',
+    2.2,
+  );
+}
