@@ -101,9 +101,9 @@ export function parseNumber(typed: string, field?: string): Result<ParsedNumber>
   }
 }
 
-/** `9½` as `9 1/2`: compatibility normalisation takes the one character apart, at a fraction slash. */
+/** `9½` as `9 1/2`, apart from what follows: compatibility normalisation takes the one character apart, at a fraction slash. */
 const spellOutFractions = (text: string): string =>
-  text.replace(/[¼-¾⅐-⅞↉]/gu, (character) => ` ${character.normalize('NFKC')}`).trim();
+  text.replace(/[¼-¾⅐-⅞↉]/gu, (character) => ` ${character.normalize('NFKC')} `).trim();
 
 /** Drops spaces or apostrophes between groups of three digits; where they stand otherwise they stay, and are refused. */
 const withoutGroups = (mantissa: string): string =>

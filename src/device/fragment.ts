@@ -1,6 +1,9 @@
 /** The part of the address after `#`, as keys and values: the state that a link reproduces. Nothing of it reaches a server. */
-export const readFragment = (): Record<string, string> =>
-  Object.fromEntries(new URLSearchParams(location.hash.slice(1)));
+export const readFragment = (): Record<string, string> => parseFragment(location.hash.slice(1));
+
+/** Keys and values of a fragment's text. Never throws; of a key that stands twice the last counts. */
+export const parseFragment = (text: string): Record<string, string> =>
+  Object.fromEntries(new URLSearchParams(text));
 
 export type FragmentWay = 'replace' | 'push';
 
