@@ -4,10 +4,13 @@ import './check-node.mjs';
 import { cpus } from 'node:os';
 import { advice } from './bench/advice.mjs';
 import { countOver, loadInWords, openBench } from './bench/browser.mjs';
+import { heap } from './bench/heap.mjs';
 import { keys } from './bench/keys.mjs';
 import { paint, ready } from './bench/paint.mjs';
 import { practice } from './bench/practice.mjs';
 import { search } from './bench/search.mjs';
+
+const parts = { paint, ready, keys, advice, practice, heap, search };
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(name in parts));
