@@ -184,6 +184,7 @@ export {
   runningMinutes,
   seeTimer,
   startTimer,
+  stoppedTimer,
   stopTimer,
 } from './running-time.ts';
 export { widthAt95 } from './width-at-95.ts';

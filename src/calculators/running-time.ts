@@ -5,6 +5,12 @@ export type RunningTimer = { readonly gatheredMs: number; readonly runningSince:
 
 const msPerMinute = 60_000;
 
+/** The timer of an engine that stands still after so many minutes. */
+export const stoppedTimer = (minutes: number): RunningTimer => ({
+  gatheredMs: minutes * msPerMinute,
+  runningSince: null,
+});
+
 /** Minutes that the engine has run. A clock that was set back adds nothing. */
 export const runningMinutes = (timer: RunningTimer, nowMs: number): number =>
   (timer.gatheredMs + sinceStart(timer, nowMs)) / msPerMinute;

@@ -7,8 +7,7 @@ export const longestNotes = 10_000;
 /** What reading a record does to those that are here; `record` is what has to be written. */
 export type Merged =
   /** It is here already, and nothing changes; or it is here and has gone on since. */
-  | { readonly kind: 'same' }
-  | { readonly kind: 'behind' }
+  | { readonly kind: 'same' | 'behind'; readonly id: string }
   | { readonly kind: 'added'; readonly record: SessionRecord }
   | { readonly kind: 'extended'; readonly record: SessionRecord }
   /** Two devices went on with one session differently: the record is added beside it, under an id that follows from it. */
@@ -53,7 +52,7 @@ const joined = (
   const name = here.name || given.name;
   const record = { ...longer, id: here.id, name, notes, signOff };
   if (canonical(record) !== canonical(here)) return { kind: 'extended', record };
-  return { kind: ahead < 0 ? 'behind' : 'same' };
+  return { kind: ahead < 0 ? 'behind' : 'same', id: here.id };
 };
 
 /** Both notes, or null where they find no room. */

@@ -74,7 +74,8 @@ const collectionFields = v.strictObject({
 /** The sessions of a text: one, or a collection of them. */
 export const readSessions = (text: string): ReadSessions => {
   const given = parseJson(text);
-  if (given === undefined) return refuse({ kind: 'not-json' });
+  if (given === undefined)
+    return refuse({ kind: text.length > largestRecordBytes ? 'too-large' : 'not-json' });
   const head = v.safeParse(headSchema, given);
   if (!head.success) return readAlone(text, given);
   if (head.output.schema > collectionSchema) return refuse({ kind: 'newer', schema: head.output.schema });

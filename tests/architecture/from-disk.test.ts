@@ -24,7 +24,7 @@ describe('from a disk', () => {
     expect(code).not.toMatch(/\bimport\s*\(|\bimport\.meta\b/);
   }, 60_000);
 
-  it.each(['import("./other.js")', 'import(name)', 'import.meta.url', 'import.meta.env.SITE'])(
+  it.each(['import("other")', 'import(name)', 'import.meta.url', 'import.meta.env.SITE'])(
     'a script with %s is refused',
     async (text) => {
       await expect(bundleText(`const name = './other.js'; globalThis.x = ${text};`)).rejects.toThrow(
@@ -32,6 +32,15 @@ describe('from a disk', () => {
       );
     },
   );
+
+  it('a part that is loaded when it is wanted becomes part of the script', async () => {
+    const code = await bundleText('import("./other.js").then((other) => (globalThis.x = other.default));');
+    expect(code).not.toMatch(/\bimport\s*\(/);
+    const given: { x?: unknown } = {};
+    new Script(code).runInNewContext(Object.assign(given, { globalThis: given }));
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(given.x).toBe(1);
+  });
 
   it('the base path becomes a plain value', async () => {
     expect(await bundleText('globalThis.x = import.meta.env.BASE_URL; // not import.meta')).toMatch(

@@ -23,6 +23,7 @@ import { saveSession } from './bench-session/sessions.ts';
 import { SetUpForm } from './bench-session/SetUpForm.tsx';
 import { StartView } from './bench-session/StartView.tsx';
 import { useBench } from './bench-session/use-bench.ts';
+import { useRemoval } from './bench-session/use-removal.ts';
 import type { Mark } from './bench-session/words.ts';
 
 /** The answers that the form begins with, and where they come from. */
@@ -58,6 +59,7 @@ export default function BenchSession() {
   }, []);
 
   const { current } = state;
+  const removal = useRemoval(actions);
   const begin = (session: StoredSession, answers: SetUpAnswers): void => {
     writeSetting('set-up', JSON.stringify(answers));
     writeFragment({}, 'push');
@@ -82,6 +84,7 @@ export default function BenchSession() {
             <RecordView
               {...shared}
               onLeave={leave}
+              onRemove={() => void removal.remove(current)}
               onAgain={() => {
                 actions.open(null);
                 setSetUp(nextOnEngine(current));
@@ -121,6 +124,8 @@ export default function BenchSession() {
         <StartView
           state={state}
           actions={actions}
+          removal={removal}
+          mark={mark}
           onSetUp={() => setSetUp({ answers: rememberedAnswers(), readings: '', notice: null })}
         />
       )}

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import {
   computeBench,
   describeProblem,
@@ -9,6 +9,7 @@ import {
 import type { StoredSession } from '../../../device/stored-session.ts';
 import { stripMarks } from '../../../drawing/strip-marks.ts';
 import { EstimateTable } from './EstimateTable.tsx';
+import { saveTable } from './save-sessions.ts';
 import { SavedLine } from './SavedLine.tsx';
 import { StripPlot } from './StripPlot.tsx';
 import type { BenchActions, BenchState } from './use-bench.ts';
@@ -25,6 +26,7 @@ export function RecordView({
   onSaveFile,
   onAgain,
   onLeave,
+  onRemove,
 }: {
   session: StoredSession;
   state: BenchState;
@@ -33,11 +35,11 @@ export function RecordView({
   onSaveFile: () => void;
   onAgain: () => void;
   onLeave: () => void;
+  onRemove: () => void;
 }) {
   const { head, events } = session;
   const setUp = head.setUp;
   const figures: Figures = { unit: head.unit, setUp, mark };
-  const [deleting, setDeleting] = useState(false);
   useEffect(() => document.getElementById('record-title')?.focus(), []);
   const computed = computeBench(setUp, events, head.signOff?.fromEvent ?? null);
   if (!computed.ok) return <p class="errors">{describeProblem(computed.problem)}</p>;
@@ -60,6 +62,8 @@ export function RecordView({
           ? `Signed off: within ${figureWithUnit(setUp.tolerancePa, figures)}${round?.kind === 'complete' ? `, highest less lowest ${figureWithUnit(round.spreadPa, figures)} in the sign-off round` : ''}. ${formatChance(estimate.chanceWithin)} sure.`
           : `Not signed off as within ${figureWithUnit(setUp.tolerancePa, figures)}: ${head.signOff ? verdictWords[head.signOff.verdict] : 'open'}. Chance ${formatChance(estimate.chanceWithin)}.`}
       </p>
+      {head.name && <p class="printed">{`Engine: ${head.name}`}</p>}
+      {head.notes && <p class="printed">{`Notes: ${head.notes}`}</p>}
       <div class="question">
         <label for="record-name">Engine, as you call it</label>
         <p>
@@ -94,6 +98,9 @@ export function RecordView({
         <button class="button" type="button" onClick={() => print()}>
           Print the record
         </button>
+        <button class="button" type="button" onClick={() => void saveTable([session])}>
+          Save as a table (CSV)
+        </button>
         <button class="button" type="button" onClick={onAgain}>
           Set up the next session on this engine
         </button>
@@ -121,20 +128,9 @@ export function RecordView({
         <button class="plain" type="button" onClick={() => actions.changeHead({ signOff: null })}>
           Go on with this session
         </button>
-        {deleting ? (
-          <>
-            <button class="button" type="button" onClick={() => void actions.remove(head.id)}>
-              Delete it for good
-            </button>
-            <button class="button" type="button" onClick={() => setDeleting(false)}>
-              Keep it
-            </button>
-          </>
-        ) : (
-          <button class="plain" type="button" onClick={() => setDeleting(true)}>
-            Delete this record
-          </button>
-        )}
+        <button class="plain" type="button" onClick={onRemove}>
+          Delete this record
+        </button>
       </p>
     </div>
   );

@@ -1,5 +1,7 @@
-import { describeTurnSize, formatFixed } from '../../../calculators/index.ts';
+import { describeTurnSize, formatFixed, plainLine } from '../../../calculators/index.ts';
 import type { RecordedEvent } from '../../../device/session-record.ts';
+import type { StoredSession } from '../../../device/stored-session.ts';
+import { generationWords } from './generation-words.ts';
 import { figure, screwName, type Figures } from './words.ts';
 
 /** A line of the log. */
@@ -22,3 +24,21 @@ export const verdictWords = {
   within: 'signed off as within',
   'not-within': 'ended, not within',
 } as const;
+
+/** A session as the list calls it: by its engine, or by its day. */
+export const sessionName = ({ head }: StoredSession): string =>
+  plainLine(head.name) || dateWords(head.startedAt);
+
+/** What the list says beside it. */
+export const detailsWords = ({ head, events }: StoredSession): string => {
+  const readings = events.filter(({ kind }) => kind === 'reading').length;
+  const turns = events.length - readings;
+  return [
+    ...(plainLine(head.name) ? [dateWords(head.startedAt)] : []),
+    `${head.setUp.carburettors} carburettors`,
+    generationWords[head.generation].toLowerCase(),
+    `${readings} ${readings === 1 ? 'reading' : 'readings'}`,
+    `${turns} ${turns === 1 ? 'turn' : 'turns'}`,
+    head.signOff ? verdictWords[head.signOff.verdict] : 'open',
+  ].join(' · ');
+};

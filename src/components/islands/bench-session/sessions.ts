@@ -1,4 +1,4 @@
-import type { ParsedSetUp, TypedReading } from '../../../calculators/index.ts';
+import { stoppedTimer, type ParsedSetUp, type TypedReading } from '../../../calculators/index.ts';
 import { newSessionId, nowText } from '../../../device/clock.ts';
 import { saveFile } from '../../../device/save-file.ts';
 import {
@@ -7,6 +7,7 @@ import {
   type RecordedEvent,
   type SessionRecord,
 } from '../../../device/session-record.ts';
+import { rememberInFiles } from '../../../device/sessions-in-files.ts';
 import { siteVersion } from '../../../device/site-version.ts';
 import type { StoredSession } from '../../../device/stored-session.ts';
 
@@ -32,8 +33,9 @@ export const newSession = (
   return storedFrom(record);
 };
 
+/** Its engine has run up to the last event. */
 export const storedFrom = ({ events, ...head }: SessionRecord): StoredSession => ({
-  head: { ...head, timer: { gatheredMs: 0, runningSince: null } },
+  head: { ...head, timer: stoppedTimer(events.at(-1)?.minute ?? 0) },
   events,
 });
 
@@ -42,13 +44,18 @@ export const recordFrom = ({ head: { timer: _, ...head }, events }: StoredSessio
   events: [...events],
 });
 
-/** Offers the session as a file named after its day and engine. */
-export const saveSession = (session: StoredSession): void => {
-  const { startedAt, name } = session.head;
-  const words = name
+/** The name of a file: the site, a day, and words. */
+export const fileName = (instant: string, words: string): string => {
+  const plain = words
     .toLowerCase()
     .replace(/[^a-z0-9]+/gu, '-')
     .replace(/^-+|-+$/gu, '');
-  const file = ['evendraw', startedAt.slice(0, 10), words].filter(Boolean).join('-');
-  saveFile(`${file}.json`, writeRecord(recordFrom(session)), 'application/json');
+  return ['evendraw', instant.slice(0, 10), plain].filter(Boolean).join('-');
+};
+
+/** Offers the session as a file named after its day and engine. */
+export const saveSession = (session: StoredSession): void => {
+  const { id, startedAt, name } = session.head;
+  saveFile(`${fileName(startedAt, name)}.json`, writeRecord(recordFrom(session)), 'application/json');
+  rememberInFiles([{ id, events: session.events.length }]);
 };

@@ -28,7 +28,7 @@ export type BenchState = {
 export type BenchActions = {
   readonly open: (session: StoredSession | null) => void;
   readonly begin: (session: StoredSession) => void;
-  readonly addSession: (session: StoredSession) => Promise<void>;
+  readonly addSessions: (sessions: readonly StoredSession[]) => Promise<void>;
   readonly record: (events: readonly RecordedEvent[]) => void;
   readonly undo: () => void;
   readonly correct: (index: number, event: RecordedEvent) => void;
@@ -193,8 +193,8 @@ export const useBench = (): readonly [BenchState, BenchActions] => {
         takeHold(true);
         void askLasting();
       },
-      addSession: async (session) => {
-        await keeper.current?.write(session, (to) => to.putSession(session));
+      addSessions: async (sessions) => {
+        for (const session of sessions) await keeper.current?.write(session, (to) => to.putSession(session));
         await refresh();
       },
       record: (added) => {
