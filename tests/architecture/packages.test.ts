@@ -6,11 +6,17 @@ interface Packages {
   dependencies: Record<string, string>;
   devDependencies: Record<string, string>;
   optionalDependencies: Record<string, string>;
+  allowScripts: Record<string, boolean>;
+}
+interface Locked extends Packages {
+  integrity?: string;
+  resolved?: string;
+  hasInstallScript?: boolean;
 }
 
 const packages = JSON.parse(readFileSync(`${root}package.json`, 'utf8')) as Packages;
 const lock = JSON.parse(readFileSync(`${root}package-lock.json`, 'utf8')) as {
-  packages: Record<string, Packages>;
+  packages: Record<string, Locked>;
 };
 
 describe('packages', () => {
@@ -25,6 +31,24 @@ describe('packages', () => {
       ...packages.optionalDependencies,
     });
     expect(all.filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+  });
+
+  it('each is locked by the hash of what was published, and to no place of its own', () => {
+    const installed = Object.entries(lock.packages).filter(([path]) => path !== '');
+    expect(installed.length).toBeGreaterThan(100);
+    const loose = installed.filter(
+      ([, { integrity, resolved }]) => !/^sha512-/.test(integrity ?? '') || resolved !== undefined,
+    );
+    expect(loose.map(([path]) => path)).toEqual([]);
+  });
+
+  it('a script at installation runs only where it is allowed by name', () => {
+    const withScript = Object.entries(lock.packages)
+      .filter(([, { hasInstallScript }]) => hasInstallScript)
+      .map(([path]) => path.replace(/^.*node_modules\//, ''));
+    const allowed = Object.keys(packages.allowScripts);
+    expect(withScript.filter((name) => !allowed.includes(name))).toEqual([]);
+    expect(allowed.filter((name) => !withScript.includes(name))).toEqual([]);
   });
 
   it('the lock is that of this package.json', () => {
