@@ -24,8 +24,9 @@ export default defineConfig({
     { name: 'desktop', use: { viewport: { width: 1280, height: 800 } } },
     {
       name: 'phone',
-      // These open windows of their own, of every size that they need, or need none.
-      testIgnore: /(offline|accessibility|policy|hostile-files|layout|look|input|print)\.spec\.ts/,
+      // Those whose flow goes another way under a finger; every page is looked at in this size by `layout` and `look`.
+      testMatch:
+        /(bench-session|checklists|practice-engine|record-list|search|terms|unit-converter)\.spec\.ts/,
       use: {
         viewport: { width: 412, height: 839 },
         deviceScaleFactor: 2.625,

@@ -20,12 +20,16 @@ export type OfflineState =
    */
   | { kind: 'new-version'; otherWindows: number; load: () => void };
 
-/** Registers the worker that keeps the whole site on this device, and reports how that goes. Never throws. */
+/**
+ * Registers the worker that keeps the whole site on this device, once the page itself is all there, and reports how that
+ * goes. Never throws.
+ */
 export async function keepOffline(report: (state: OfflineState) => void): Promise<void> {
   if (import.meta.env.DEV) return report({ kind: 'not-offered', reason: 'development' });
   if (!window.isSecureContext) return report({ kind: 'not-offered', reason: 'insecure' });
   if (!('serviceWorker' in navigator)) return report({ kind: 'not-offered', reason: 'no-worker' });
   try {
+    await pageLoaded();
     passOurAddresses();
     const registration = await navigator.serviceWorker.register(siteAddress('/sw.js'), {
       scope: siteAddress('/'),
@@ -34,6 +38,11 @@ export async function keepOffline(report: (state: OfflineState) => void): Promis
   } catch {
     report({ kind: 'failed' });
   }
+}
+
+function pageLoaded(): Promise<void> {
+  if (document.readyState === 'complete') return Promise.resolve();
+  return new Promise((resolve) => addEventListener('load', () => setTimeout(resolve), { once: true }));
 }
 
 async function watch(

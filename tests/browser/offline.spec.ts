@@ -1,3 +1,5 @@
+import { createServer, request as ask, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -129,4 +131,149 @@ test('an address that is not safe says what is missing', async ({ page }) => {
   await expect(offlineLine(page)).toHaveText(
     'Not saved for use without a network: that needs an https address.',
   );
+});
+
+/** A server between the page and the site, which answers otherwise where `instead` says that it has. */
+async function withFaults(
+  site: string,
+  instead: (path: string, answer: ServerResponse) => boolean,
+  use: (address: string) => Promise<void>,
+): Promise<void> {
+  const server = createServer((request, answer) => {
+    if (instead(request.url ?? '', answer)) return;
+    const passed = ask(new URL(request.url ?? '', site), { headers: request.headers }, (given) => {
+      answer.writeHead(given.statusCode ?? 500, given.headers);
+      given.pipe(answer);
+    });
+    passed.on('error', () => answer.destroy());
+    passed.end();
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  try {
+    await use(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+  } finally {
+    server.closeAllConnections();
+    server.close();
+  }
+}
+
+test('a first visit that is cut off half way leaves nothing half, and the next one saves all', async ({
+  page,
+}) => {
+  await withCopy(async ({ address: site }) => {
+    let left = 100;
+    const cut = (path: string, answer: ServerResponse): boolean => {
+      if (left > 0 || path.startsWith('/search')) {
+        left -= 1;
+        return false;
+      }
+      answer.destroy();
+      return true;
+    };
+    await withFaults(site, cut, async (address) => {
+      await page.goto(`${address}search/`);
+      await expect(offlineLine(page)).toHaveText(
+        /^Not saved for use without a network: the connection broke/,
+      );
+      expect(left).toBeLessThanOrEqual(0);
+      expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
+      left = Infinity;
+      await page.reload();
+      await expect(offlineLine(page)).toHaveText(savedWords, { timeout: 30_000 });
+      left = 0;
+      await page.goto(`${address}glossary/`);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    });
+  });
+});
+
+for (const { what, status, type, body } of [
+  { what: 'answers 500', status: 500, type: 'text/plain', body: 'Out of order' },
+  { what: 'is some other page', status: 200, type: 'text/html', body: '<h1>Sign in to the network</h1>' },
+  { what: 'is a script that breaks', status: 200, type: 'text/javascript', body: 'throw new Error("no");' },
+])
+  test(`a new version whose worker ${what} leaves the old one as it was`, async ({ page }) => {
+    await withCopy(async ({ address: site }) => {
+      let isWrong = false;
+      let isDown = false;
+      let asked = 0;
+      const wrong = (path: string, answer: ServerResponse): boolean => {
+        if (isDown) answer.destroy();
+        else if (isWrong && path === '/sw.js') {
+          asked += 1;
+          answer.writeHead(status, { 'content-type': type }).end(body);
+        } else return false;
+        return true;
+      };
+      await withFaults(site, wrong, async (address) => {
+        await page.goto(`${address}search/`);
+        await expect(offlineLine(page)).toHaveText(savedWords, { timeout: 30_000 });
+        const version = await offlineLine(page).innerText();
+        isWrong = true;
+        await page.reload();
+        await page.evaluate(async () => (await navigator.serviceWorker.ready).update().catch(() => {}));
+        expect(asked).toBeGreaterThan(0);
+        await expect(offlineLine(page)).toHaveText(version);
+        isDown = true;
+        await page.goto(`${address}glossary/`);
+        await expect(page.getByRole('heading', { level: 1 })).toHaveText('Glossary');
+      });
+    });
+  });
+
+test('a new version while a session is open: the session goes on, and is there after it was loaded', async ({
+  page,
+}) => {
+  await withCopy(async ({ copy, address }) => {
+    const lines = page.locator('.log .entries > li');
+    const enter = async (reading: string): Promise<void> => {
+      const before = await lines.count();
+      await page.locator('#reading').fill(reading);
+      await page.locator('.entry [type=submit]').click();
+      await lines.nth(before).waitFor();
+      await expect(page.locator('.log [role=status]')).toHaveText('Saved on this device only.');
+    };
+    await page.goto(`${address}bench-session/#v=1&g=all-adjustable&n=4&o=a&u=mmHg`);
+    await expect(offlineLine(page)).toHaveText(savedWords, { timeout: 30_000 });
+    await page.getByRole('button', { name: 'Start the session' }).first().click();
+    await enter('210');
+
+    const file = join(copy, 'bench-session', 'index.html');
+    writeFileSync(file, readFileSync(file, 'utf8').replace('</title>', ' (anew)</title>'));
+    writeWorker(copy, '/');
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+    await expect(offlineLine(page)).toHaveText('A new version is ready.', { timeout: 30_000 });
+    await enter('232');
+    await expect(page).not.toHaveTitle(/anew/u);
+
+    // The bench has no foot: nothing else is offered to somebody at a running engine.
+    await expect(page.getByRole('button', { name: 'Load it' })).toBeHidden();
+    await page.getByRole('button', { name: 'Leave the bench' }).click();
+    await page.getByRole('button', { name: 'Load it' }).click();
+    await expect(page).toHaveTitle(/anew/u, { timeout: 30_000 });
+    await page.getByRole('button', { name: /^Go on with/u }).click();
+    await expect(lines).toHaveCount(2);
+  });
+});
+
+test('the copy for use without a network is not begun before the page has loaded', async ({ page }) => {
+  await page.addInitScript(() => {
+    const register = ServiceWorkerContainer.prototype.register;
+    ServiceWorkerContainer.prototype.register = function (...given) {
+      const [{ loadEventStart } = { loadEventStart: 0 }] = performance.getEntriesByType(
+        'navigation',
+      ) as PerformanceNavigationTiming[];
+      Object.assign(window, { begun: { state: document.readyState, loadEventStart } });
+      return register.apply(this, given);
+    };
+  });
+  for (const address of ['./', './unit-converter/', './bench-session/']) {
+    await page.goto(address);
+    await expect(offlineLine(page)).not.toBeEmpty();
+    const begun = await page.evaluate(
+      () => (window as unknown as { begun: { state: string; loadEventStart: number } }).begun,
+    );
+    expect(begun.state).toBe('complete');
+    expect(begun.loadEventStart).toBeGreaterThan(0);
+  }
 });
