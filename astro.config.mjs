@@ -6,6 +6,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { basePath } from './tools/build/base-path.mjs';
 import { formulae, linksUnder } from './tools/build/markdown-plugins.mjs';
+import { writeNotices } from './tools/build/notices.mjs';
 import { directives } from './tools/build/policy.mjs';
 
 const base = basePath();
@@ -24,6 +25,7 @@ export default defineConfig({
     processor: satteri({ features: { math: true }, mdastPlugins: [formulae, linksUnder(base)] }),
   },
   vite: {
+    plugins: [writeNotices()],
     build: {
       rolldownOptions: {
         // Astro's own mark on pages of a collection; the bundler warns of each, and the pages come out right.

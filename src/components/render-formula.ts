@@ -11,5 +11,6 @@ export function renderFormula(tex: string, display = false): string {
     strict: 'error',
     output: 'mathml',
   });
-  return display ? `<div class="formula">${math}</div>` : math;
+  // A wide one scrolls by itself, which the keyboard must reach.
+  return display ? `<div class="formula" role="group" aria-label="Formula" tabindex="0">${math}</div>` : math;
 }

@@ -27,6 +27,16 @@ describe.each(builds)('files of $folder', (build) => {
     expect(saved.megabytes).toBeLessThan(5); // a phone on a slow line waits for it once
   });
 
+  it('the notices name every package that reaches the reader, with its licence', () => {
+    const read = (file: string) =>
+      JSON.parse(readFileSync(file, 'utf8')) as { dependencies: object; version: string };
+    const notices = text('notices.txt');
+    for (const name of [...Object.keys(read('package.json').dependencies), 'astro', 'pagefind'])
+      expect(notices).toContain(`\n${name} ${read(`node_modules/${name}/package.json`).version}, `);
+    const permissions = notices.match(/Permission is hereby granted|Permission to use, copy, modify/gu);
+    expect(permissions?.length).toBeGreaterThanOrEqual(notices.match(/^-{72}$/gmu)?.length ?? Infinity);
+  });
+
   it('the search index holds every page that asks to be in it, and brings no interface of its own', async () => {
     const entry = JSON.parse(text('pagefind/pagefind-entry.json')) as {
       languages: Record<string, { page_count: number }>;
