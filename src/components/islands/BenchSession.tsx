@@ -59,13 +59,15 @@ export default function BenchSession() {
   }, []);
 
   const { current } = state;
+  useEffect(() => {
+    if (current) scrollTo(0, 0);
+  }, [current?.head.id]);
   const removal = useRemoval(actions);
   const begin = (session: StoredSession, answers: SetUpAnswers): void => {
     writeSetting('set-up', JSON.stringify(answers));
     writeFragment({}, 'push');
     setSetUp(null);
     actions.begin(session);
-    scrollTo(0, 0);
   };
   const copyLink = async (answers: SetUpAnswers, readings: string): Promise<void> => {
     const link = linkTo(writeSessionLink(answers, readings));
