@@ -9,6 +9,7 @@ import {
   runningMinutes,
   seeTimer,
   startTimer,
+  stoppedTimer,
   stopTimer,
   type RunningTimer,
 } from '../../src/calculators/index.ts';
@@ -20,6 +21,10 @@ describe('startTimer, stopTimer, runningMinutes', () => {
   test('an engine that stands gathers nothing', () => {
     expect(runningMinutes(fresh, minutes(100))).toBe(0);
     expect(stopTimer(fresh, minutes(100))).toEqual(fresh);
+  });
+
+  test('a timer that stands shows the minutes it was given', () => {
+    expect(runningMinutes(stoppedTimer(7.5), minutes(100))).toBe(7.5);
   });
 
   test('runs of the engine add up, rests between them do not', () => {

@@ -31,6 +31,17 @@ describe('sessionsCsv(sessions)', () => {
     ]);
   });
 
+  test('without a session there is the head alone, in pascals', () => {
+    const [head = '', ...lines] = rows();
+    expect(head).toContain('depression (Pa),engine speed');
+    expect(lines).toEqual(['']);
+  });
+
+  test('a turn of a screw that the set-up does not have moves nothing', () => {
+    const [, line = ''] = rows(session({ events: [{ kind: 'turn', screw: 99, turns: 0.5 }] }));
+    expect(line).toContain(',turn,,99,,0.5,');
+  });
+
   test('sessions of several units stand in pascals alone', () => {
     const [head = '', ...lines] = rows(session(), session({ unit: 'hPa', signOff: null }));
     expect(head).toContain('depression (Pa),engine speed');
