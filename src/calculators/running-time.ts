@@ -61,7 +61,7 @@ export const reopenTimer = (
   const unwatchedMs = (runningMinutes(timer, nowMs) - lastMinute) * msPerMinute;
   return timer.runningSince === null || !isUnwatched(unwatchedMs)
     ? { timer, unwatchedMs: 0 }
-    : { timer: { gatheredMs: lastMinute * msPerMinute, runningSince: null }, unwatchedMs };
+    : { timer: stoppedTimer(lastMinute), unwatchedMs };
 };
 
 const isUnwatched = (ms: number): boolean => ms >= benchDefaults.unwatchedMinutes * msPerMinute;

@@ -17,6 +17,10 @@ export type StoredSessions = {
 export const isDamaged = (one: StoredSession | DamagedSession): one is DamagedSession => 'id' in one;
 export const isWhole = (one: StoredSession | DamagedSession): one is StoredSession => !isDamaged(one);
 
+/** Whether the session was signed off, or given up. */
+export const isEnded = ({ signOff }: SessionHead): boolean =>
+  signOff !== null && signOff.verdict !== 'under-way';
+
 /** What stands in the database as a session, or null where it is damaged. */
 export const asStoredSession = (head: unknown, events: unknown): StoredSession | null => {
   if (typeof head !== 'object' || head === null || !('timer' in head) || !isTimer(head.timer)) return null;

@@ -14,7 +14,7 @@ import { copyText } from '../../device/clipboard.ts';
 import { decimalMark } from '../../device/decimal-mark.ts';
 import { linkTo, readFragment, writeFragment } from '../../device/fragment.ts';
 import { readSetting, writeSetting } from '../../device/settings.ts';
-import type { StoredSession } from '../../device/stored-session.ts';
+import { isEnded, type StoredSession } from '../../device/stored-session.ts';
 import { BenchView } from './bench-session/BenchView.tsx';
 import { ElsewhereBanner } from './bench-session/ElsewhereBanner.tsx';
 import { RecordView } from './bench-session/RecordView.tsx';
@@ -75,14 +75,13 @@ export default function BenchSession() {
   };
 
   if (current) {
-    const ended = current.head.signOff !== null && current.head.signOff.verdict !== 'under-way';
     const shared = { session: current, state, actions, mark, onSaveFile: () => saveSession(current) };
     const leave = (): void => actions.open(null);
     return (
       <>
         {state.elsewhere && <ElsewhereBanner onLeave={leave} />}
         <fieldset class="whole" disabled={state.elsewhere}>
-          {ended ? (
+          {isEnded(current.head) ? (
             <RecordView
               {...shared}
               onLeave={leave}

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { StoredSession } from '../../../device/stored-session.ts';
+import { isEnded, type StoredSession } from '../../../device/stored-session.ts';
 import { Field } from './Field.tsx';
 import { detailsWords, sessionName } from './record-words.ts';
 import type { BenchActions } from './use-bench.ts';
@@ -22,7 +22,6 @@ export function RecordLine({
   useEffect(() => {
     if (renaming) document.getElementById(field)?.focus();
   }, [renaming]);
-  const ended = head.signOff !== null && head.signOff.verdict !== 'under-way';
   const called = sessionName(session);
   const close = (): void => {
     setName(null);
@@ -36,7 +35,7 @@ export function RecordLine({
   return (
     <li>
       <button class="plain name" type="button" onClick={() => actions.open(session)}>
-        {ended ? 'Show' : 'Go on with'} {called}
+        {isEnded(head) ? 'Show' : 'Go on with'} {called}
       </button>
       <span class="quiet">{detailsWords(session)}</span>
       <span class="doings">

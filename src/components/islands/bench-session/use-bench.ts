@@ -7,7 +7,12 @@ import { whenPageIsLeft } from '../../../device/page-left.ts';
 import { sessionKeeper, type Saved, type SessionKeeper } from '../../../device/session-keeper.ts';
 import type { RecordedEvent, SignOff } from '../../../device/session-record.ts';
 import type { SessionStore } from '../../../device/session-store.ts';
-import type { DamagedSession, SessionHead, StoredSession } from '../../../device/stored-session.ts';
+import {
+  isEnded,
+  type DamagedSession,
+  type SessionHead,
+  type StoredSession,
+} from '../../../device/stored-session.ts';
 
 export type BenchState = {
   readonly ready: boolean;
@@ -250,5 +255,3 @@ const withRunning = (head: SessionHead, added: readonly RecordedEvent[]): Sessio
 /** A round that began after the events that are left has not begun. */
 const withRoundUpTo = (head: SessionHead, events: number): SessionHead =>
   head.signOff && head.signOff.fromEvent > events ? { ...head, signOff: null } : head;
-
-const isEnded = ({ signOff }: SessionHead): boolean => signOff !== null && signOff.verdict !== 'under-way';
