@@ -66,6 +66,22 @@ await inOrder({
   count: countPlaywright,
 });
 
+const enginesReport = 'reports/engines.json';
+await inOrder({
+  name: 'Tests in Firefox and WebKit',
+  command: 'node',
+  args: [
+    'tools/test-engines.mjs',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${enginesReport}`,
+  ],
+  env: root,
+  live: true,
+  report: enginesReport,
+  count: countVitest,
+});
+
 console.log('');
 for (const { name, passed, failed, seconds } of results)
   console.log(

@@ -67,7 +67,7 @@ describe('packages', () => {
         .slice(0, imported.startsWith('@') ? 2 : 1)
         .join('/');
     const known = Object.keys({ ...packages.dependencies, ...packages.devDependencies });
-    const isPackage = (imported: string) => !/^(src\/|node:|astro:|package\.json)/.test(imported);
+    const isPackage = (imported: string) => !/^(src\/|node:|astro:|gi:|package\.json)/.test(imported);
     const atRunTime = ['src/components/islands', 'src/device', 'src/drawing', 'src/calculators'].flatMap(
       sourceFiles,
     );

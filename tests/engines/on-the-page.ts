@@ -1,0 +1,11 @@
+import type { EngineWindow } from './browser.ts';
+
+export const savedWords =
+  /^Saved for use without a network: version \d+\.\d+\.\d+-[0-9a-f]{8}, \d+(\.\d)? MB\.$/u;
+
+/** The words of the first element of a selector, or none where there is no such element. */
+export const wordsOf = (window: EngineWindow, selector: string): Promise<string> =>
+  window.evaluate((given: string) => (document.querySelector(given)?.textContent ?? '').trim(), selector);
+
+export const heading = (window: EngineWindow): Promise<string> => wordsOf(window, 'h1');
+export const offlineLine = (window: EngineWindow): Promise<string> => wordsOf(window, '#offline');
