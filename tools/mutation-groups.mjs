@@ -1,32 +1,37 @@
+import { globSync } from 'node:fs';
+
 /*
- * What `npm run test:mutation` changes, group by group, and the tests that must notice: each file with the tests that
- * are about it, so that a mutant costs a few tenths of a second. Names without folder or ending.
+ * What `npm run test:mutation` changes, group by group, and the tests that must notice: each file of `src/calculators`
+ * in one group, with the tests that are about it, so that a mutant costs a few tenths of a second. Names without folder
+ * or ending; tests/architecture says so when a file is in none, or in two.
  */
 export const groups = {
   // What was typed, pasted or linked becomes numbers.
   numbers: {
     files:
-      'parse-{measure,number,pressure,quantity} unit-spelling reading-list bench-reading calculator-form',
-    unit: 'parse-{number,quantity} pressure-units measure-units bench-reading calculator-link typed-readings',
+      'parse-{measure,number,pressure,quantity} plain-{number,text} unit-spelling reading-list bench-reading calculator-form result',
+    unit: 'parse-{number,quantity} pressure-units bench-reading calculator-link typed-readings',
     property: 'parse-number measure-units',
   },
   lists: {
-    files: 'typed-readings parse-{balance-analyser,gauge-comparison}',
+    files:
+      'typed-readings parse-{balance-analyser,gauge-comparison} {balance-analyser,gauge-comparison}-form',
     unit: 'typed-readings balance-analyser balance-analyser-form gauge-comparison',
     property: 'balance-analyser gauge-comparison',
   },
   links: {
-    files: 'calculator-link session-link unit-converter-link thread-travel-session-link checklists-link',
+    files: '{calculator,session,unit-converter,thread-travel-session,checklists}-link',
     unit: 'calculator-link session-link unit-converter-link checklists thread-travel-budget',
     property: 'session-link checklists',
   },
   places: {
-    files: 'typed-fields parse-{ambient,ambient-pressure,exhaust-gas-in-a-room,liquid-column}',
+    files:
+      'typed-fields parse-ambient {parse-,}{ambient-pressure,exhaust-gas-in-a-room,liquid-column}{-form,} calculator-answer',
     unit: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
     property: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
   },
   turns: {
-    files: 'parse-{choice,seconds,span,thread,turn-amount}',
+    files: 'parse-{choice,seconds,span,thread,turn-amount} thread-question',
     unit: 'thread-tables gauge-quality parse-turn-amount thread-travel-budget',
   },
   // Numbers.
@@ -37,63 +42,146 @@ export const groups = {
   },
   uncertainty: {
     files:
-      'chance-of-range gauss-legendre mean sample-standard-deviation standard-uncertainty reading-uncertainty polynomial bisect ode',
-    unit: 'chance-of-range gauss-legendre mean sample-standard-deviation reading-uncertainty ode',
+      'change-by-chance chance-of-range gauss-legendre mean sample-standard-deviation standard-uncertainty reading-uncertainty width-at-95 polynomial bisect ode',
+    unit: 'change-by-chance chance-of-range gauss-legendre mean sample-standard-deviation reading-uncertainty ode',
     property: 'sample-standard-deviation',
   },
   readings: {
     files:
-      'balance-analyser balance-analysis balance-difference check-balance-readings correct-readings matched-to more-readings readings-needed bracketed-difference opening-direction accuracy-class gauge-offset gauge-trial',
-    unit: 'balance-analyser correct-readings matched-to readings-needed opening-direction gauge-comparison gauge-trial gauge-quality measurement-practice-check-values',
+      'balance-{analyser,analysis,difference} check-{balance-readings,number} correct-readings matched-to more-readings readings-needed bracketed-difference opening-direction',
+    unit: 'balance-analyser correct-readings matched-to readings-needed opening-direction check-number measurement-practice-check-values',
+    property: 'balance-analyser',
+  },
+  gauges: {
+    files: 'accuracy-class gauge-{comparison,comparison-words,offset,trial}',
+    unit: 'gauge-comparison gauge-trial gauge-quality',
     property: 'gauge-comparison',
+  },
+  flutter: {
+    files: 'flutter-and-repeats{,-form,-words} first-order-lag damped-ripple',
+    unit: 'flutter-and-repeats first-order-lag',
+    property: 'flutter-and-repeats',
   },
   air: {
     files:
-      'compressible-flow isentropic-relations throttle-flow throttle-plate engine-air-flow speed-of-sound firing-frequency first-order-lag damped-ripple standard-atmosphere station-pressure normal-gravity carried-reading ambient-pressure motoring-friction air-shares worth-of-a-difference',
-    unit: 'compressible-flow compressible-flow-check-values engine-speed engine-speed-sound-check-values first-order-lag standard-atmosphere atmosphere-check-values ambient-pressure air-shares worth-of-a-difference flutter-and-repeats',
+      'compressible-flow isentropic-relations throttle-{flow,plate} engine-air-flow speed-of-sound firing-frequency dry-air molar-gas-constant standard-atmosphere station-pressure normal-gravity carried-reading motoring-friction air-shares worth-of-a-difference',
+    unit: 'compressible-flow compressible-flow-check-values engine-speed engine-speed-sound-check-values standard-atmosphere atmosphere-check-values ambient-pressure air-shares worth-of-a-difference',
     property: 'compressible-flow standard-atmosphere',
+  },
+  units: {
+    files:
+      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{limit,unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} conversion-table',
+    unit: 'measure-units pressure-units pressure-units-check-values unit-converter',
+    property: 'pressure-units measure-units',
+  },
+  converter: {
+    files: 'unit-converter{,-answer,-digits,-form,-measures,-quantities,-words}',
+    unit: 'unit-converter unit-converter-link',
+    property: 'unit-converter',
   },
   liquids: {
     files:
-      'liquid-column liquid-density liquids manometer column-{pressure,unit} expanding-liquid glycol-solution-density mercury-{column-reduced,density,specific-volume} water-density water-density-{jones-harris,kell,tanaka,of-older-tables} oil-expansion pressure-units conversion-table unit-converter unit-converter-{digits,measures,quantities}',
-    unit: 'liquids liquid-column liquid-columns-check-values manometers pressure-units pressure-units-check-values unit-converter',
-    property: 'pressure-units liquid-column unit-converter',
+      'liquid liquid-density liquids {gauge,refused}-liquids manometer expanding-liquid glycol-solution-density mercury-{column-reduced,density,specific-volume} water-density{,-jones-harris,-kell,-tanaka,-of-older-tables} oil-expansion',
+    unit: 'liquids liquid-columns-check-values manometers',
+    property: 'liquid-columns-second-formula',
+  },
+  columns: {
+    files: '{liquid-column,ambient-pressure}-{answer,words} liquid-column-warnings',
+    unit: 'liquid-column ambient-pressure',
+    property: 'liquid-column ambient-pressure',
   },
   threads: {
     files:
-      'adjuster-{budget,rows} check-thread-travel screw-thread short-of-thread thread-{pitch,profile,question,tables,travel-budget} common-move inch-fraction see-saw',
-    unit: 'thread-travel-budget thread-tables screw-threads-check-values short-of-thread see-saw',
+      'threads-{ba,iso,unified,whitworth} hexagon-nuts screw-thread thread-{pitch,profile,tables} inch-fraction',
+    unit: 'thread-tables screw-threads-check-values',
+    property: 'screw-threads-second-formula',
+  },
+  travel: {
+    files:
+      'adjuster-{budget,rows} check-thread-travel short-of-thread thread-travel-budget{,-answer,-fields,-form,-words} thread-travel{,-lines,-warnings} see-saw screw-words',
+    unit: 'thread-travel-budget short-of-thread see-saw',
     property: 'thread-travel-budget',
   },
   gas: {
     files:
-      'carbon-monoxide-concentration carboxyhaemoglobin cfk-{at-pressure,person} coburn-forster-kane engine-carbon-monoxide rich-exhaust exhaust-gas-in-a-room mixed-room mixed-room-average',
+      'carbon-monoxide-{alarms,concentration,limits} carboxyhaemoglobin cfk-{at-pressure,person} coburn-forster-kane{,-constants} engine-carbon-monoxide rich-exhaust exhaust-gas-{cautions,limit-words,in-a-room-answer,in-a-room-words} mixed-room mixed-room-average',
     unit: 'carbon-monoxide carbon-monoxide-check-values carboxyhaemoglobin mixed-room exhaust-gas-in-a-room',
     property: 'exhaust-gas-in-a-room',
   },
+  belief: {
+    files: 'advisor/*',
+    unit: 'next-step belief chance matrix opening-scale',
+    property: 'next-step',
+  },
   advice: {
     files:
-      'advisor/{account,belief,chance,matrix,normal-vectors,opening-scale,plan} next-step check-session check-number linkage most-moved-carburettor bench-session sign-off-round wrong-way running-time',
-    unit: 'next-step belief chance matrix opening-scale sessions linkage bench-session sign-off-round wrong-way check-number running-time',
+      'next-step check-session linkage most-moved-carburettor sign-off-round wrong-way reading-course example-sessions protocol',
+    unit: 'next-step sessions linkage sign-off-round wrong-way reading-course',
     property: 'linkage',
+  },
+  bench: {
+    files: 'bench-{defaults,session,session-example,set-up} running-time',
+    unit: 'bench-session bench-set-up running-time session-link',
+    property: 'bench-set-up',
+  },
+  comparison: {
+    files: 'session-comparison{,-words} sessions-csv csv-text',
+    unit: 'session-comparison sessions-csv csv-text',
+  },
+  analyser: {
+    files: 'balance-analyser-{answer,lines,words} common-move{,-words}',
+    unit: 'balance-analyser balance-analyser-form',
+    property: 'balance-analyser',
   },
   figures: {
     files:
-      'format-{chance,duration,length,number,pressure,reading,running-time,turns} number-in-words pressure-figures',
+      'format-{chance,duration,length,number,pressure,reading,running-time,turns} number-in-words pressure-figures with-article answer-line',
     unit: 'format-{number,reading,turns} running-time readings-needed describe-problem chance',
     property: 'format-number',
   },
+  problems: {
+    files: 'describe-problem problem',
+    unit: 'describe-problem',
+  },
+  checklists: {
+    files: 'checklists{,-form,-words} checklist-{after,before,block,during,tools}',
+    unit: 'checklists',
+    property: 'checklists',
+  },
+  engine: {
+    files: 'practice/* practice-engine',
+    unit: 'practice-engine practice-lessons practice-play leak-at-speeds',
+    property: 'practice-engine',
+  },
+  practice: {
+    files: 'practice-engine-{answer,faults,form,review-words,words}',
+    unit: 'practice-engine-form practice-engine-words practice-play',
+  },
+  explorables: {
+    files: 'explorables/*',
+    unit: 'explorables',
+    property: 'explorables',
+  },
+  constants: {
+    files: 'constants constants/* index',
+    unit: 'constants',
+  },
 };
 
+/** The files that the names of one line stand for; a name that stands for none is given back as it is. */
 const listed = (names, folder, ending) =>
   (names ?? '')
     .split(' ')
     .filter(Boolean)
-    .map((name) => `${folder}/${name}${ending}`);
+    .flatMap((name) => {
+      const pattern = `${folder}/${name}${ending}`;
+      const found = globSync(pattern).map((file) => file.replaceAll('\\', '/'));
+      return found.length > 0 ? found.toSorted() : [pattern];
+    });
 
 /** The files that read what somebody typed; more is asked of their tests. */
 export const isParser = (file) =>
-  /(?:^|\/)(?:parse-[a-z-]+|[a-z-]+-link|reading-list|typed-[a-z]+|unit-spelling|bench-reading)\.ts$/u.test(
+  /(?:^|\/)(?:parse-[a-z-]+|plain-[a-z]+|[a-z-]+-link|reading-list|typed-[a-z]+|unit-spelling|bench-reading)\.ts$/u.test(
     file,
   );
 

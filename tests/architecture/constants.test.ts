@@ -1,8 +1,7 @@
 import { existsSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { constantGroups, constantOrigins, constantTables } from '../../src/calculators/index.ts';
-import { sources } from '../../src/content/sources.ts';
+import { constantGroups, constantTables } from '../../src/calculators/index.ts';
 import { notListed } from './not-listed-numbers.ts';
 import { root, sourceFiles, type SourceFile } from './source-tree.ts';
 
@@ -87,26 +86,10 @@ describe('constants', () => {
     }
   });
 
-  it('each has a unit, words, an origin and, where something is published, a source of the bibliography', () => {
-    expect(new Set(constants.map(({ name }) => name)).size).toBe(constants.length);
-    for (const { name, unit, what, origin, source } of constants) {
-      expect(unit, name).not.toBe('');
-      expect(what, name).not.toBe('');
-      expect(constantOrigins, name).toContain(origin);
-      if (source !== null) expect(Object.keys(sources), name).toContain(source);
-      if (['exact', 'conventional', 'measured', 'simulation'].includes(origin))
-        expect(source, name).not.toBeNull();
-    }
-    expect(new Set(constants.map(({ origin }) => origin))).toEqual(new Set(constantOrigins));
-  });
-
-  it('each table has rows, a page and sources of the bibliography', () => {
-    for (const { what, rows, sources: ids, page } of constantTables) {
-      expect(rows, what).toBeGreaterThan(0);
+  it('each table has its page', () => {
+    expect(constantTables.length).toBeGreaterThan(0);
+    for (const { what, page } of constantTables)
       expect(existsSync(`${root}src/pages/${page}.astro`), `${what}: ${page}`).toBe(true);
-      expect(ids.length, what).toBeGreaterThan(0);
-      for (const id of ids) expect(Object.keys(sources), what).toContain(id);
-    }
   });
 });
 

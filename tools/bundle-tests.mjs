@@ -1,0 +1,36 @@
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
+
+/** A helper of the tests finds its files from where it stands, not from the test that it is bundled with. */
+const ownAddress = {
+  name: 'own-address',
+  transform: (code, file) =>
+    file.includes('/tests/') && code.includes('import.meta.url')
+      ? code.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(file).href))
+      : null,
+};
+
+/**
+ * Gives a worker, which starts anew for each mutant, a test file and all that it uses as one module: it need not ask for
+ * three hundred.
+ */
+export const bundleTests = {
+  name: 'bundle-tests',
+  enforce: 'pre',
+  async load(id) {
+    if (!/\/tests\/.*\.test\.tsx?$/u.test(id)) return null;
+    const { output } = await build({
+      configFile: false,
+      logLevel: 'error',
+      plugins: [ownAddress],
+      ssr: { noExternal: true, external: ['vitest', 'fast-check'] },
+      build: {
+        ssr: id,
+        write: false,
+        minify: false,
+        rolldownOptions: { output: { codeSplitting: false } },
+      },
+    });
+    return output[0].code;
+  },
+};
