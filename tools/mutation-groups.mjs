@@ -9,8 +9,8 @@ export const groups = {
   // What was typed, pasted or linked becomes numbers.
   numbers: {
     files:
-      'parse-{measure,number,pressure,quantity} plain-{number,text} unit-spelling reading-list bench-reading calculator-form result',
-    unit: 'parse-{number,quantity} pressure-units bench-reading calculator-link typed-readings',
+      'parse-{number,pressure,quantity} plain-number unit-spelling reading-list bench-reading calculator-form result',
+    unit: 'parse-{number,quantity} plain-number result pressure-units bench-reading calculator-link typed-readings',
     property: 'parse-number measure-units',
   },
   lists: {
@@ -20,7 +20,7 @@ export const groups = {
     property: 'balance-analyser gauge-comparison',
   },
   links: {
-    files: '{calculator,session,unit-converter,thread-travel-session,checklists}-link',
+    files: '{calculator,session,unit-converter,thread-travel-session,checklists}-link plain-text',
     unit: 'calculator-link session-link unit-converter-link checklists thread-travel-budget',
     property: 'session-link checklists',
   },
@@ -70,7 +70,7 @@ export const groups = {
   },
   units: {
     files:
-      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{limit,unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} conversion-table',
+      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{limit,unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} conversion-table parse-measure',
     unit: 'measure-units pressure-units pressure-units-check-values unit-converter',
     property: 'pressure-units measure-units',
   },

@@ -55,7 +55,7 @@ describe('parseQuantity(typed, units): what is refused, as a problem that quotes
   });
 
   it('too many characters are counted, with the most that are looked at', () => {
-    expect(parseQuantity(`9${' '.repeat(78)}Pa`, family)).toEqual({
+    expect(parseQuantity(`9${' '.repeat(78)}Pa`, family)).toStrictEqual({
       ok: false,
       problem: { kind: 'too-long', value: 81, limit: { max: 80 } },
     });

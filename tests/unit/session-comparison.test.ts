@@ -92,6 +92,8 @@ describe('compareSessions(then, now)', () => {
     expect(carburettors.every(({ leftNowPa }) => leftNowPa !== null)).toBe(true);
     const empty = compared(session(), level).carburettors[0]!;
     expect([empty.foundThenPa, empty.leftThenPa, empty.moved]).toEqual([null, null, null]);
+    const unread = compared(level, session(read(1, 250))).carburettors[0]!;
+    expect([unread.foundNowPa, unread.leftNowPa, unread.moved]).toEqual([null, null, null]);
   });
 
   test('turns of a screw are added; an effect is there where something was read after a turn of it', () => {
