@@ -16,7 +16,7 @@ export const groups = {
   lists: {
     files:
       'typed-readings parse-{balance-analyser,gauge-comparison} {balance-analyser,gauge-comparison}-form',
-    unit: 'typed-readings balance-analyser balance-analyser-form gauge-comparison',
+    unit: 'calculator-forms typed-readings balance-analyser balance-analyser-form gauge-comparison',
     property: 'balance-analyser gauge-comparison',
   },
   links: {
@@ -27,7 +27,7 @@ export const groups = {
   places: {
     files:
       'typed-fields parse-ambient {parse-,}{ambient-pressure,exhaust-gas-in-a-room,liquid-column}{-form,} calculator-answer',
-    unit: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
+    unit: 'calculator-forms ambient-pressure exhaust-gas-in-a-room liquid-column',
     property: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
   },
   turns: {
@@ -59,7 +59,7 @@ export const groups = {
   },
   flutter: {
     files: 'flutter-and-repeats{,-form,-words} first-order-lag damped-ripple',
-    unit: 'flutter-and-repeats first-order-lag',
+    unit: 'calculator-forms flutter-and-repeats first-order-lag',
     property: 'flutter-and-repeats',
   },
   air: {
@@ -76,7 +76,7 @@ export const groups = {
   },
   converter: {
     files: 'unit-converter{,-answer,-digits,-form,-measures,-quantities,-words}',
-    unit: 'unit-converter unit-converter-link',
+    unit: 'calculator-forms unit-converter unit-converter-link',
     property: 'unit-converter',
   },
   liquids: {
@@ -99,7 +99,7 @@ export const groups = {
   travel: {
     files:
       'adjuster-{budget,rows} check-thread-travel short-of-thread thread-travel-budget{,-answer,-fields,-form,-words} thread-travel{,-lines,-warnings} see-saw screw-words',
-    unit: 'thread-travel-budget short-of-thread see-saw',
+    unit: 'calculator-forms thread-travel-budget short-of-thread see-saw',
     property: 'thread-travel-budget',
   },
   gas: {
@@ -145,7 +145,7 @@ export const groups = {
   },
   checklists: {
     files: 'checklists{,-form,-words} checklist-{after,before,block,during,tools}',
-    unit: 'checklists',
+    unit: 'calculator-forms checklists',
     property: 'checklists',
   },
   engine: {
@@ -155,7 +155,7 @@ export const groups = {
   },
   practice: {
     files: 'practice-engine-{answer,faults,form,review-words,words}',
-    unit: 'practice-engine-form practice-engine-words practice-play',
+    unit: 'calculator-forms practice-engine-form practice-engine-words practice-play',
   },
   explorables: {
     files: 'explorables/*',

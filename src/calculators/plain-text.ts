@@ -7,7 +7,7 @@ const control = /[\p{Cc}\p{Zl}\p{Zp}]+/gu;
  * emoji and the sign that asks for the coloured emoji stay.
  */
 const unseen = /(?![\u200C\u200D\uFE0F])[\p{Default_Ignorable_Code_Point}\p{Cs}\p{Co}\u061C]/gu;
-const lineEnd = /\r\n|[\n\v\f\r\u0085\u2028\u2029]/u;
+const lineEnd = /\r\n|[\n\u000B\f\r\u0085\u2028\u2029]/u;
 
 /** Somebody else’s words on one line: nothing in it is a control, hides or turns the direction of what is beside it. */
 export const plainLine = (text: string): string =>
