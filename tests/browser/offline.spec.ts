@@ -1,11 +1,10 @@
-import { createServer, request as ask, type ServerResponse } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import type { ServerResponse } from 'node:http';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import { writeWorker } from '../../tools/build/write-worker.mjs';
 import { serveFolder } from '../../tools/serve.mjs';
+import { withCopy, withFaults, wrongWorkers } from '../copied-site.ts';
 import { addresses, folder } from './built-pages.ts';
 
 const club = process.env.CLUB_DIR ?? 'dist-club';
@@ -48,24 +47,11 @@ test('without the worker nothing opens once the server has stopped', async ({ br
   await context.close();
 });
 
-/** A copy of the site that may be changed, served until the test is over. */
-async function withCopy(use: (site: { copy: string; address: string }) => Promise<void>) {
-  const copy = mkdtempSync(join(tmpdir(), 'evendraw-'));
-  cpSync(folder, copy, { recursive: true });
-  const server = await serveFolder({ folder: copy });
-  try {
-    await use({ copy, address: server.address });
-  } finally {
-    await server.close();
-    rmSync(copy, { recursive: true });
-  }
-}
-
 test('a new version waits, is offered, and is loaded when the reader asks and no other window is open', async ({
   page,
   context,
 }) => {
-  await withCopy(async ({ copy, address }) => {
+  await withCopy(folder, async ({ copy, address }) => {
     // The first version has a part that the second lacks, as happens to every file named by its content.
     writeFileSync(join(copy, '_astro', 'part.old.js'), 'export default "old";');
     writeWorker(copy, '/');
@@ -115,7 +101,7 @@ test('a new version waits, is offered, and is loaded when the reader asks and no
 });
 
 test('a site that cannot be saved whole says so, and works with the network', async ({ page }) => {
-  await withCopy(async ({ copy, address }) => {
+  await withCopy(folder, async ({ copy, address }) => {
     rmSync(join(copy, 'icons', 'icon-512.png'));
     await page.goto(`${address}search/`);
     await expect(offlineLine(page)).toHaveText(/^Not saved for use without a network: the connection broke/);
@@ -133,34 +119,10 @@ test('an address that is not safe says what is missing', async ({ page }) => {
   );
 });
 
-/** A server between the page and the site, which answers otherwise where `instead` says that it has. */
-async function withFaults(
-  site: string,
-  instead: (path: string, answer: ServerResponse) => boolean,
-  use: (address: string) => Promise<void>,
-): Promise<void> {
-  const server = createServer((request, answer) => {
-    if (instead(request.url ?? '', answer)) return;
-    const passed = ask(new URL(request.url ?? '', site), { headers: request.headers }, (given) => {
-      answer.writeHead(given.statusCode ?? 500, given.headers);
-      given.pipe(answer);
-    });
-    passed.on('error', () => answer.destroy());
-    passed.end();
-  });
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  try {
-    await use(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
-  } finally {
-    server.closeAllConnections();
-    server.close();
-  }
-}
-
 test('a first visit that is cut off half way leaves nothing half, and the next one saves all', async ({
   page,
 }) => {
-  await withCopy(async ({ address: site }) => {
+  await withCopy(folder, async ({ address: site }) => {
     let left = 100;
     const cut = (path: string, answer: ServerResponse): boolean => {
       if (left > 0 || path.startsWith('/search')) {
@@ -187,13 +149,9 @@ test('a first visit that is cut off half way leaves nothing half, and the next o
   });
 });
 
-for (const { what, status, type, body } of [
-  { what: 'answers 500', status: 500, type: 'text/plain', body: 'Out of order' },
-  { what: 'is some other page', status: 200, type: 'text/html', body: '<h1>Sign in to the network</h1>' },
-  { what: 'is a script that breaks', status: 200, type: 'text/javascript', body: 'throw new Error("no");' },
-])
+for (const { what, status, type, body } of wrongWorkers)
   test(`a new version whose worker ${what} leaves the old one as it was`, async ({ page }) => {
-    await withCopy(async ({ address: site }) => {
+    await withCopy(folder, async ({ address: site }) => {
       let isWrong = false;
       let isDown = false;
       let asked = 0;
@@ -224,7 +182,7 @@ for (const { what, status, type, body } of [
 test('a new version while a session is open: the session goes on, and is there after it was loaded', async ({
   page,
 }) => {
-  await withCopy(async ({ copy, address }) => {
+  await withCopy(folder, async ({ copy, address }) => {
     const lines = page.locator('.log .entries > li');
     const enter = async (reading: string): Promise<void> => {
       const before = await lines.count();

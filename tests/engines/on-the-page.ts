@@ -9,3 +9,11 @@ export const wordsOf = (window: EngineWindow, selector: string): Promise<string>
 
 export const heading = (window: EngineWindow): Promise<string> => wordsOf(window, 'h1');
 export const offlineLine = (window: EngineWindow): Promise<string> => wordsOf(window, '#offline');
+
+/** Whether every island of the page answers, those aside that start when they are seen. */
+export const answersReady = (window: EngineWindow): Promise<boolean> =>
+  window.evaluate(
+    () =>
+      document.querySelector('astro-island') !== null &&
+      document.querySelector('astro-island[ssr]:not([client="visible"])') === null,
+  );
