@@ -45,7 +45,7 @@ export const firefox: Engine = {
       headless: true,
       userDataDir: profile,
       defaultViewport: { width: 1280, height: 800 },
-      downloadBehavior: { policy: 'allow', downloadPath: downloads },
+      extraPrefsFirefox: { 'browser.download.folderList': 2, 'browser.download.dir': downloads },
     });
     const complaints: string[] = [];
     return {
