@@ -21,6 +21,8 @@ export interface EngineWindow {
 
 export interface EngineBrowser {
   readonly version: string;
+  /** Where it puts what is saved to a file. */
+  readonly downloads: string;
   /** What its pages have logged as an error or a warning. */
   readonly complaints: readonly string[];
   readonly newWindow: () => Promise<EngineWindow>;
@@ -28,7 +30,7 @@ export interface EngineBrowser {
 }
 
 export interface Start {
-  /** A folder with everything that the browser keeps, and with what it saves as files in `downloads`. */
+  /** A folder with everything that the browser keeps. */
   readonly profile: string;
   /** A script that every page runs before its own. */
   readonly beforeLoad?: string;

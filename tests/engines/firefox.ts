@@ -50,6 +50,7 @@ export const firefox: Engine = {
     const complaints: string[] = [];
     return {
       version: (await browser.version()).replace('firefox/', ''),
+      downloads,
       complaints,
       newWindow: async () => {
         const page = await browser.newPage();

@@ -69,7 +69,8 @@ const collectComplaints = (driver: ChildProcess): string[] => {
 export const webkit: Engine = {
   name: 'WebKit',
   start: async ({ profile, beforeLoad }) => {
-    mkdirSync(join(profile, 'downloads'), { recursive: true });
+    const downloads = join(profile, 'downloads');
+    mkdirSync(downloads, { recursive: true });
     const port = await freePort();
     const process = spawn('/usr/bin/WebKitWebDriver', [`--port=${port}`, '--host=127.0.0.1'], {
       stdio: ['ignore', 'ignore', 'pipe'],
@@ -86,6 +87,7 @@ export const webkit: Engine = {
     let isFirst = true;
     return {
       version: (await driver.getCapabilities()).getBrowserVersion() ?? '',
+      downloads,
       complaints,
       newWindow: async () => {
         if (!isFirst) await driver.switchTo().newWindow('window');
