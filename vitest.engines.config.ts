@@ -5,7 +5,8 @@ export default defineConfig({
   test: {
     include: ['tests/engines/**/*.test.ts'],
     maxWorkers: 2,
-    testTimeout: 120_000,
+    testTimeout: 180_000,
+    hookTimeout: 120_000,
     expect: { poll: { timeout: 30_000, interval: 100 } },
   },
 });

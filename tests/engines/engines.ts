@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll } from 'vitest';
-import { patienceMs, type Engine, type EngineBrowser } from './browser.ts';
+import type { Engine, EngineBrowser } from './browser.ts';
 import { firefox } from './firefox.ts';
 import { webkit } from './webkit.ts';
 
@@ -43,11 +43,11 @@ export const browserOfGroup = (engine: Engine): (() => EngineBrowser) => {
   const profile = newProfile();
   beforeAll(async () => {
     browser = await engine.start({ profile });
-  }, patienceMs);
+  });
   afterAll(async () => {
     await browser?.close();
     dropProfile(profile);
-  }, patienceMs);
+  });
   return () => {
     if (!browser) throw new Error(`${engine.name} did not start`);
     return browser;

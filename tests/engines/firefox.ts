@@ -43,6 +43,7 @@ export const firefox: Engine = {
       browser: 'firefox',
       executablePath: '/usr/bin/firefox-esr',
       headless: true,
+      timeout: 2 * patienceMs,
       userDataDir: profile,
       defaultViewport: { width: 1280, height: 800 },
       extraPrefsFirefox: { 'browser.download.folderList': 2, 'browser.download.dir': downloads },
