@@ -1,11 +1,12 @@
+import { isAbsolute } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 
-/** A helper of the tests finds its files from where it stands, not from the test that it is bundled with. */
+/** A helper finds its files from where it stands, not from the test that it is bundled with. */
 const ownAddress = {
   name: 'own-address',
   transform: (code, file) =>
-    file.includes('/tests/') && code.includes('import.meta.url')
+    isAbsolute(file) && code.includes('import.meta.url')
       ? code.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(file).href))
       : null,
 };

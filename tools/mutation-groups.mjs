@@ -111,7 +111,6 @@ export const groups = {
   belief: {
     files: 'advisor/*',
     unit: 'next-step belief chance matrix opening-scale',
-    property: 'next-step',
   },
   advice: {
     files:
