@@ -148,9 +148,14 @@ export const groups = {
     property: 'checklists',
   },
   engine: {
-    files: 'practice/* practice-engine',
-    unit: 'practice-engine practice-lessons practice-play leak-at-speeds',
+    files:
+      'practice-engine practice/{act,advance,breathing,check-exercise,constants,engine,exercise,friction,invent,leak-at-speeds,look,random,state,steady}',
+    unit: 'practice-engine leak-at-speeds',
     property: 'practice-engine',
+  },
+  hands: {
+    files: 'practice/{advice,counted-turns,lessons,operator,play,replay,review,run}',
+    unit: 'practice-engine practice-lessons practice-play practice-job',
   },
   practice: {
     files: 'practice-engine-{answer,faults,form,review-words,words}',
