@@ -5,6 +5,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { basePath } from './tools/build/base-path.mjs';
+import { islandStarts } from './tools/build/island-starts.mjs';
 import { formulae, linksUnder } from './tools/build/markdown-plugins.mjs';
 import { writeNotices } from './tools/build/notices.mjs';
 import { directives } from './tools/build/policy.mjs';
@@ -19,13 +20,25 @@ export default defineConfig({
   trailingSlash: 'always',
   build: { format: 'directory' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), preact()],
+  integrations: [mdx(), preact(), islandStarts],
   markdown: {
     syntaxHighlight: false, // its colours are inline styles, which the policy forbids
     processor: satteri({ features: { math: true }, mdastPlugins: [formulae, linksUnder(base)] }),
   },
   vite: {
     plugins: [writeNotices()],
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: {
+              // Every island needs all of these: one file instead of four.
+              codeSplitting: { groups: [{ name: 'preact', test: /node_modules.*preact(?!.signals)/ }] },
+            },
+          },
+        },
+      },
+    },
     build: {
       rolldownOptions: {
         // Astro's own mark on pages of a collection; the bundler warns of each, and the pages come out right.

@@ -6,3 +6,12 @@ declare namespace App {
     explainedTerms?: Set<import('./content/glossary.ts').TermId>;
   }
 }
+
+declare namespace Astro {
+  interface ClientDirectives {
+    /** Starts the island with the page: src/device/start-now.ts. */
+    'client:now'?: boolean;
+    /** Starts the island when it is used; the value is the slug of its kept entries: src/device/start-when-used.ts. */
+    'client:use'?: string;
+  }
+}

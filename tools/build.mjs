@@ -8,12 +8,14 @@ export async function buildSite() {
   const { runAstro } = await import('./build/run-astro.mjs');
   const { writeHeaders } = await import('./build/policy.mjs');
   const { writeCrawlerFiles } = await import('./build/write-crawler-files.mjs');
+  const { preloadParts } = await import('./build/preload-parts.mjs');
   const { writeSearchIndex } = await import('./build/write-search-index.mjs');
   const { writeWorker } = await import('./build/write-worker.mjs');
   const folder = process.env.OUT_DIR ?? 'dist';
   const base = basePath();
 
   await runAstro();
+  preloadParts(folder, base);
   const pages = await writeSearchIndex(folder);
   writeHeaders(folder, base);
   writeCrawlerFiles(folder, base, process.env.SITE);

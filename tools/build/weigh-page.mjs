@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { dirname, join, posix } from 'node:path';
+import { join } from 'node:path';
 import { brotliCompressSync, constants } from 'node:zlib';
+import { islandsOf, modulesOf } from './modules-of.mjs';
 
 const packed = new Map();
 
@@ -11,16 +12,6 @@ function sentBytes(path) {
     packed.set(path, brotliCompressSync(readFileSync(path), options).length);
   }
   return packed.get(path);
-}
-
-/** A module and all that it imports at once; what is imported later, on demand, is not counted. */
-function withImports(folder, file, found = new Set()) {
-  if (found.has(file)) return found;
-  found.add(file);
-  const text = readFileSync(join(folder, file), 'utf8');
-  for (const [, imported] of text.matchAll(/(?:\bfrom|\bimport)\s*["'](\.{1,2}\/[^"']+)["']/g))
-    withImports(folder, posix.join(dirname(file), imported), found);
-  return found;
 }
 
 /**
@@ -34,22 +25,23 @@ export function weighPage(folder, file) {
   const styles = [...html.matchAll(/<link[^>]+rel="stylesheet"[^>]*>/g)].map(([tag]) =>
     inSite(/href="([^"]+)"/.exec(tag)?.[1] ?? ''),
   );
-  const modules = [
-    ...[...html.matchAll(/<script[^>]+src="([^"]+)"/g)].map(([, address]) => address),
-    ...[...html.matchAll(/\b(?:component|renderer|before-hydration)-url="([^"]+)"/g)].map(
-      ([, address]) => address,
-    ),
-  ].map(inSite);
-  const scripts = new Set(modules.flatMap((module) => [...withImports(folder, module)]));
+  const islands = islandsOf(html);
+  const own = [...html.matchAll(/<script[^>]+src="([^"]+)"/g)].map(([, address]) => address);
+  const asked = islands.flatMap(({ starts, modules }) => (starts === 'use' ? [] : modules));
+  const graph = (addresses, options) =>
+    new Set(addresses.map(inSite).flatMap((module) => [...modulesOf(folder, module, options)]));
+  const scripts = graph([...own, ...asked]);
+  const inUse = graph([...own, ...islands.flatMap(({ modules }) => modules)]);
   const sum = (files) => [...files].reduce((total, each) => total + sentBytes(join(folder, each)), 0);
   const first = sentBytes(join(folder, file)) + sum(new Set(styles));
   return {
     path: file.replace(/(^|\/)index\.html$/, '$1'),
     first,
     scripts: sum(scripts),
+    inUse: sum(inUse),
     all: first + sum(scripts),
     nodes: html.match(/<[a-z][^>]*>/g)?.length ?? 0,
     formulae: html.match(/<math\b/g)?.length ?? 0,
-    islands: html.match(/<astro-island\b/g)?.length ?? 0,
+    islands: islands.length,
   };
 }

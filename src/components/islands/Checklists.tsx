@@ -16,7 +16,7 @@ const dateWords = (instant: string): string =>
 
 /** A checklist: on the screen to be ticked, on paper one sheet. */
 export default function Checklists() {
-  const { form, opened, notices, running } = useChecklist();
+  const { form, opened, notices, running, chosenHere } = useChecklist();
   const list = useMemo(() => {
     const answered = answerChecklists(form);
     if (!answered.ok) throw new Error('an opened list has a problem');
@@ -27,21 +27,17 @@ export default function Checklists() {
   const title = useRef<HTMLHeadingElement>(null);
   const code = useMemo(() => (running ? codeOf(form) : null), [form, running]);
 
-  const seen = useRef(false);
   useEffect(() => {
     setSaid('');
-    if (!running) return;
-    const isFirst = !seen.current;
-    seen.current = true;
     if (!opened) return;
     const before = document.title;
     document.title = `Checklist: ${list.heading} · Evendraw`;
-    if (!isFirst) {
+    if (chosenHere) {
       scrollTo(0, 0);
       title.current?.focus({ preventScroll: true });
     }
     return () => void (document.title = before);
-  }, [list.heading, list.id, opened, running]);
+  }, [list.heading, list.id, opened, chosenHere]);
 
   async function copyLink() {
     const link = checklistAddress(form);

@@ -15,7 +15,7 @@ import CalculatorFrame from './calculator/CalculatorFrame.tsx';
 import ChoiceField from './calculator/ChoiceField.tsx';
 import TextField from './calculator/TextField.tsx';
 import { useCalculator } from './calculator/use-calculator.ts';
-import { checklistAddress, codeOf } from './checklists/address.ts';
+import { checklistAddress, checklistPath, codeOf } from './checklists/address.ts';
 import { QrCode } from './checklists/QrCode.tsx';
 
 const kinds = generations.map((generation) => [generation, generationWords[generation]] as const);
@@ -30,10 +30,10 @@ export default function ForClubs() {
     link: { write: writeChecklistLink, parse: parseChecklistLink },
   });
   const { form, answer, stale, copied } = calculator;
-  // The server does not know the address, so it draws neither link nor code.
+  // The server does not know the whole address, so its link is of this site and it draws no code.
   const [running, setRunning] = useState(false);
   useEffect(() => setRunning(true), []);
-  const link = running ? checklistAddress(form) : null;
+  const link = running ? checklistAddress(form) : checklistPath(form);
   const code = useMemo(() => (running ? codeOf(form) : null), [form, running]);
 
   return (
@@ -78,7 +78,7 @@ export default function ForClubs() {
         ) : (
           <p class="understood">{answer.announcement}</p>
         )}
-        {!stale && link !== null && (
+        {!stale && (
           <>
             <p class="club-link">
               <a href={link}>{link}</a>

@@ -73,6 +73,7 @@ export default function TextField<Field extends string>({
             type="text"
             enterkeyhint="done"
             {...(digits && { inputMode: 'decimal' as const })}
+            data-example={example}
             onClick={({ currentTarget }) => currentTarget.value === example && currentTarget.select()}
             onInput={(event) => type(event.currentTarget.value)}
           />

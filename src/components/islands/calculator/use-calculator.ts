@@ -114,15 +114,6 @@ export function useCalculator<Described extends Announced, Field extends string>
     setForm((before) => ({ ...before, ...part }));
   }
 
-  /** What was typed and chosen before this script ran. */
-  function earlyEntries(): Partial<Form<Field>> {
-    if (formRef.current === null) return {};
-    const entries = [...new FormData(formRef.current)].filter(
-      ([name, value]) => Object.hasOwn(fields, name) && value !== first[name as Field],
-    );
-    return Object.fromEntries(entries) as Partial<Form<Field>>;
-  }
-
   function readAddress() {
     const record = readFragment();
     const fromLink = Object.keys(record).length > 0;
@@ -132,9 +123,8 @@ export function useCalculator<Described extends Announced, Field extends string>
       return;
     }
     const { problems: wrong, unknownKeys } = read.value;
-    const early = fromLink ? {} : earlyEntries();
-    touched.current = Object.keys(early).length > 0;
-    setForm({ ...read.value.form, ...early });
+    touched.current = false;
+    setForm(read.value.form);
     setKept(!fromLink && JSON.stringify(write(read.value.form)) !== JSON.stringify(write(first)));
     if (!fromLink) return;
     setNotices([

@@ -3,9 +3,13 @@ import type { ChecklistForm } from '../../../calculators/index.ts';
 import { addressWith } from '../../../device/fragment.ts';
 import { siteAddress } from '../../../device/site-address.ts';
 
-const page = (): string => location.origin + siteAddress('/checklists/');
+const path = siteAddress('/checklists/');
+const page = (): string => location.origin + path;
 
-/** The address that opens a list with a club’s words. */
+/** The link, from any page of this site, that opens a list with a club’s words. */
+export const checklistPath = (form: ChecklistForm): string => addressWith(path, writeChecklistLink(form));
+
+/** The address that opens it from anywhere. */
 export const checklistAddress = (form: ChecklistForm): string =>
   addressWith(page(), writeChecklistLink(form));
 

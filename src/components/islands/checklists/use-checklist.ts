@@ -24,6 +24,8 @@ export type OpenedChecklist = {
   readonly notices: readonly string[];
   /** Whether the page runs: the server draws no code, as it does not know the address. */
   readonly running: boolean;
+  /** Whether it was chosen on this page, not with the address that opened it. */
+  readonly chosenHere: boolean;
 };
 
 const example: OpenedChecklist = {
@@ -31,12 +33,13 @@ const example: OpenedChecklist = {
   opened: false,
   notices: [],
   running: false,
+  chosenHere: false,
 };
 
 const fieldOf = (problem: Problem): string => ('field' in problem ? (problem.field ?? '') : '');
 
 /** What an address says. A problem with the choice of the list opens none, lest it be the wrong one. */
-function read(record: Readonly<Record<string, string>>): OpenedChecklist {
+function read(record: Readonly<Record<string, string>>, chosenHere: boolean): OpenedChecklist {
   const parsed = parseChecklistLink(record);
   const said = (problem: Problem) =>
     describeProblem(problem, { label: labels[fieldOf(problem)] ?? 'This link' });
@@ -49,16 +52,16 @@ function read(record: Readonly<Record<string, string>>): OpenedChecklist {
     ...unknownKeys.map((key) => `This link: “${key.slice(0, 20)}” is not known here and was ignored.`),
     ...(opened ? [] : ['This link names no list that is here: choose one below.']),
   ];
-  return { form: opened ? form : example.form, opened, notices, running: true };
+  return { form: opened ? form : example.form, opened, notices, running: true, chosenHere };
 }
 
 /** The list that the address names. */
 export function useChecklist(): OpenedChecklist {
   const [state, setState] = useState(example);
   useLayoutEffect(() => {
-    const readAddress = (): void => {
+    const readAddress = (change?: Event): void => {
       const record = readFragment();
-      if (isChecklistLink(record)) setState(read(record));
+      if (isChecklistLink(record)) setState(read(record, change !== undefined));
       // A place on the page, as of the link that skips to the text, leaves an opened list as it is.
       else
         setState((now) =>

@@ -1,0 +1,127 @@
+import { expect, test } from '@playwright/test';
+import type { Page } from '@playwright/test';
+import { copiedText } from './copied-text.ts';
+
+const isPart = (address: string) => /\/_astro\/.*\.js$/.test(address);
+
+/** Holds back every script until `release` is called; `asked` lists those that were asked for. */
+async function holdParts(page: Page) {
+  const asked: string[] = [];
+  let release = (): void => undefined;
+  const released = new Promise<void>((resolve) => (release = resolve));
+  await page.route(
+    (address) => isPart(address.pathname),
+    async (route) => {
+      asked.push(new URL(route.request().url()).pathname);
+      await released;
+      await route.continue();
+    },
+  );
+  return { asked, release };
+}
+
+const reading = (page: Page) => page.getByLabel('Reading', { exact: true });
+const verdict = (page: Page) => page.locator('.understood').first();
+const millimetres = (page: Page) => page.locator('tr[data-unit="mmHg"] .answer').first();
+
+test('a calculator asks for its parts when it is first used, and for all of them together', async ({
+  page,
+}) => {
+  const { asked, release } = await holdParts(page);
+  await page.goto('./unit-converter/', { waitUntil: 'commit' });
+  await expect(millimetres(page)).toHaveText('228.6');
+  const parts = await page.locator('astro-island').getAttribute('data-parts');
+  const named = parts!.split(' ').map((part) => new URL(part, page.url()).pathname);
+  expect(named.length).toBeGreaterThan(3);
+  await expect.poll(() => asked.length).toBeGreaterThan(0); // The foot’s own.
+  expect(asked.filter((part) => named.includes(part) && !/site-address|service-worker/.test(part))).toEqual(
+    [],
+  );
+
+  await reading(page).focus();
+  await expect.poll(() => named.filter((part) => !asked.includes(part))).toEqual([]);
+  release();
+  await reading(page).fill('10 inHg');
+  await expect(millimetres(page)).toHaveText('254');
+});
+
+test('what is typed, chosen and marked before the parts come is kept and answered', async ({ page }) => {
+  const { release } = await holdParts(page);
+  await page.goto('./unit-converter/', { waitUntil: 'commit' });
+  await reading(page).click();
+  await page.keyboard.type('10');
+  await page.getByLabel('Unit, if none is typed').selectOption('kPa');
+  await expect(reading(page)).toHaveValue('10');
+  release();
+  await expect(page.locator('tr[data-unit="Pa"] .answer').first()).toHaveText('10000');
+  await page.keyboard.press('Control+Home');
+  await expect(reading(page)).toHaveValue('10');
+
+  const other = await page.context().newPage();
+  const held = await holdParts(other);
+  await other.goto('./balance-analyser/', { waitUntil: 'commit' });
+  await other.getByLabel(/^Readings, in the order/).focus();
+  await other.keyboard.press('ControlOrMeta+a');
+  held.release();
+  await other.keyboard.type('1: 240, 2: 240, 3: 240, 4: 240');
+  await expect(other.getByLabel(/^Readings, in the order/)).toHaveValue('1: 240, 2: 240, 3: 240, 4: 240');
+  await expect(verdict(other)).toContainText('Within 20 mmHg');
+});
+
+test('ticks that are set before the parts come stand afterwards, and after a reload', async ({ page }) => {
+  const { release } = await holdParts(page);
+  await page.goto('./checklists/', { waitUntil: 'commit' });
+  const ticks = page.locator('.sheet input[type="checkbox"]');
+  for (const place of [0, 1, 3]) await page.locator('.sheet li label').nth(place).click();
+  release();
+  await expect(page.getByRole('button', { name: /^Start the block again/ }).first()).toBeEnabled();
+  for (const [place, done] of [true, true, false, true, false].entries())
+    await expect(ticks.nth(place)).toBeChecked({ checked: done });
+  await page.reload();
+  for (const [place, done] of [true, true, false, true, false].entries())
+    await expect(ticks.nth(place)).toBeChecked({ checked: done });
+});
+
+test('the form of a bench session keeps what was typed before it could listen', async ({ page }) => {
+  const { release } = await holdParts(page);
+  await page.goto('./bench-session/', { waitUntil: 'commit' });
+  const field = page.locator('main input[type="text"]:visible').first();
+  await field.fill('Grey engine, spring');
+  release();
+  await expect(page.locator('astro-island:not([ssr])').first()).toBeAttached();
+  await expect(field).toHaveValue('Grey engine, spring');
+});
+
+test('a figure that is pressed before the parts come is copied, and a link leads where the entries say', async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  const { release } = await holdParts(page);
+  await page.goto('./unit-converter/', { waitUntil: 'commit' });
+  await page.getByRole('button', { name: 'Copy 228.6 mmHg, depression' }).click();
+  release();
+  await expect(page.locator('.copied').first()).toContainText('Copied');
+  expect(await copiedText(page)).toContain('228.6');
+
+  const other = await context.newPage();
+  const held = await holdParts(other);
+  await other.goto('./ambient-pressure/', { waitUntil: 'commit' });
+  await other.getByLabel('Height above the sea').fill('1000 m');
+  await other.getByRole('link', { name: 'Convert readings under this pressure' }).click();
+  held.release();
+  await expect(other).toHaveURL(/unit-converter\/#.*89\.8/);
+});
+
+test('parts that do not arrive are said in words, and what was typed stays', async ({ page }) => {
+  await page.route(
+    (address) => isPart(address.pathname),
+    (route) => route.abort(),
+  );
+  await page.goto('./unit-converter/');
+  await reading(page).fill('10 inHg');
+  await expect(page.getByRole('alert')).toContainText('A part of this page did not arrive', {
+    timeout: 30_000,
+  });
+  await expect(reading(page)).toHaveValue('10 inHg');
+});
