@@ -20,13 +20,13 @@ export const groups = {
     property: 'balance-analyser gauge-comparison',
   },
   links: {
-    files: '{calculator,session,unit-converter,thread-travel-session,checklists}-link plain-text',
+    files: '{calculator,session,unit-converter,thread-travel-session,checklists}-link plain-text calculator-answer',
     unit: 'calculator-link session-link unit-converter-link checklists thread-travel-budget',
     property: 'session-link checklists',
   },
   places: {
     files:
-      'typed-fields parse-ambient {parse-,}{ambient-pressure,exhaust-gas-in-a-room,liquid-column}{-form,} calculator-answer',
+      'typed-fields parse-ambient {parse-,}{ambient-pressure,exhaust-gas-in-a-room,liquid-column}{-form,}',
     unit: 'calculator-forms ambient-pressure exhaust-gas-in-a-room liquid-column',
     property: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
   },

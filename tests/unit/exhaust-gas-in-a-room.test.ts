@@ -68,6 +68,15 @@ describe('the worked example', () => {
     expect(words.announcement).toContain(words.bloodLead);
   });
 
+  test('an average is reached after its air, where the air was clean before; a ceiling has no average', () => {
+    const computed = computeExhaustGasInARoom(givenBy());
+    const limits = computed.ok ? computed.value.limits : [];
+    expect(limits).toHaveLength(carbonMonoxideLimits.length);
+    for (const { limit, airMinutes, averageMinutes } of limits)
+      if (limit.averagingMinutes === null) expect(averageMinutes, limit.id).toBe(airMinutes);
+      else expect(averageMinutes, limit.id).toBeGreaterThan(airMinutes!);
+  });
+
   test('every limit has its line, and every line its times', () => {
     expect(words.limits.map(({ id }) => id)).toEqual(carbonMonoxideLimits.map(({ id }) => id));
     for (const { airAfter, averageAfter } of words.limits) {

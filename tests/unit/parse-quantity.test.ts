@@ -106,6 +106,8 @@ describe('spellingOf(typed): one form for all spellings', () => {
     ['in. Hg (60 deg F)', 'inhg60f'],
     ['mmHg, conventional', 'mmhg'],
     ['㎩', 'pa'],
+    ['˚C', 'c'],
+    ['ºF', 'f'],
     // Only where they stand: an inch in front, a degree before C or F at the end, the word at the end.
     ['a"', 'a"'],
     ['a′', 'a′'],
