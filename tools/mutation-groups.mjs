@@ -20,7 +20,8 @@ export const groups = {
     property: 'balance-analyser gauge-comparison',
   },
   links: {
-    files: '{calculator,session,unit-converter,thread-travel-session,checklists}-link plain-text calculator-answer',
+    files:
+      '{calculator,session,unit-converter,thread-travel-session,checklists}-link plain-text calculator-answer',
     unit: 'calculator-link session-link unit-converter-link checklists thread-travel-budget',
     property: 'session-link checklists',
   },
@@ -86,7 +87,7 @@ export const groups = {
     property: 'liquid-columns-second-formula',
   },
   columns: {
-    files: '{liquid-column,ambient-pressure}-{answer,words} liquid-column-warnings',
+    files: '{liquid-column,ambient-pressure}-{answer,words} liquid-column-warnings format-length',
     unit: 'liquid-column ambient-pressure',
     property: 'liquid-column ambient-pressure',
   },
@@ -104,7 +105,7 @@ export const groups = {
   },
   gas: {
     files:
-      'carbon-monoxide-{alarms,concentration,limits} carboxyhaemoglobin cfk-{at-pressure,person} coburn-forster-kane{,-constants} engine-carbon-monoxide rich-exhaust exhaust-gas-{cautions,limit-words,in-a-room-answer,in-a-room-words} mixed-room mixed-room-average',
+      'carbon-monoxide-{alarms,concentration,limits} carboxyhaemoglobin cfk-{at-pressure,person} coburn-forster-kane{,-constants} engine-carbon-monoxide rich-exhaust exhaust-gas-{cautions,limit-words,in-a-room-answer,in-a-room-words} mixed-room mixed-room-average format-duration',
     unit: 'carbon-monoxide carbon-monoxide-check-values carboxyhaemoglobin mixed-room exhaust-gas-in-a-room',
     property: 'exhaust-gas-in-a-room',
   },
@@ -134,8 +135,8 @@ export const groups = {
   },
   figures: {
     files:
-      'format-{chance,duration,length,number,pressure,reading,running-time,turns} number-in-words pressure-figures with-article answer-line',
-    unit: 'format-{number,reading,turns} running-time readings-needed describe-problem chance',
+      'format-{chance,number,pressure,reading,running-time,turns} number-in-words pressure-figures with-article answer-line',
+    unit: 'format-{number,reading,turns}',
     property: 'format-number',
   },
   problems: {
