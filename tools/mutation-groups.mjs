@@ -43,7 +43,7 @@ export const groups = {
   },
   uncertainty: {
     files:
-      'change-by-chance chance-of-range gauss-legendre mean sample-standard-deviation standard-uncertainty reading-uncertainty width-at-95 polynomial bisect ode',
+      'change-by-chance chance-of-range gauss-legendre mean sample-standard-deviation reading-uncertainty width-at-95 bisect ode',
     unit: 'change-by-chance chance-of-range gauss-legendre mean sample-standard-deviation reading-uncertainty ode',
     property: 'sample-standard-deviation',
   },
@@ -54,7 +54,7 @@ export const groups = {
     property: 'balance-analyser',
   },
   gauges: {
-    files: 'accuracy-class gauge-{comparison,comparison-words,offset,trial}',
+    files: 'accuracy-class standard-uncertainty gauge-{comparison,comparison-words,offset,trial}',
     unit: 'gauge-comparison gauge-trial gauge-quality',
     property: 'gauge-comparison',
   },
@@ -65,7 +65,7 @@ export const groups = {
   },
   air: {
     files:
-      'compressible-flow isentropic-relations throttle-{flow,plate} engine-air-flow speed-of-sound firing-frequency dry-air molar-gas-constant standard-atmosphere station-pressure normal-gravity carried-reading motoring-friction air-shares worth-of-a-difference',
+      'compressible-flow isentropic-relations throttle-{flow,plate} engine-air-flow speed-of-sound firing-frequency dry-air molar-gas-constant standard-atmosphere station-pressure carried-reading motoring-friction air-shares worth-of-a-difference',
     unit: 'compressible-flow compressible-flow-check-values engine-speed engine-speed-sound-check-values standard-atmosphere atmosphere-check-values ambient-pressure air-shares worth-of-a-difference',
     property: 'compressible-flow standard-atmosphere',
   },
@@ -82,12 +82,12 @@ export const groups = {
   },
   liquids: {
     files:
-      'liquid liquid-density liquids {gauge,refused}-liquids manometer expanding-liquid glycol-solution-density mercury-{column-reduced,density,specific-volume} water-density{,-jones-harris,-kell,-tanaka,-of-older-tables} oil-expansion',
-    unit: 'liquids liquid-columns-check-values manometers',
+      'liquid liquid-density liquids {gauge,refused}-liquids normal-gravity polynomial expanding-liquid glycol-solution-density mercury-{column-reduced,density,specific-volume} water-density{,-jones-harris,-kell,-tanaka,-of-older-tables} oil-expansion',
+    unit: 'liquids liquid-columns-check-values',
     property: 'liquid-columns-second-formula',
   },
   columns: {
-    files: '{liquid-column,ambient-pressure}-{answer,words} liquid-column-warnings format-length',
+    files: '{liquid-column,ambient-pressure}-{answer,words} liquid-column-warnings manometer format-length',
     unit: 'liquid-column ambient-pressure',
     property: 'liquid-column ambient-pressure',
   },

@@ -83,7 +83,12 @@ describe('formatExact(value)', () => {
   it('leaves no nought behind that only fills up', () => {
     expect(formatExact(28.05348413596)).toBe('28.053484136');
     expect(formatExact(1 / 3 + 1e-9)).toBe('0.333333334333');
-    expect([1000, 1000.5, 2e20].map((value) => formatExact(value))).toEqual(['1000', '1000.5', '2 × 10²⁰']);
+    expect([1000, 1000.5, 2e12, 2e20].map((value) => formatExact(value))).toEqual([
+      '1000',
+      '1000.5',
+      '2000000000000',
+      '2 × 10²⁰',
+    ]);
     expect(formatExact(-0.5, { mark: 'comma', minus: 'hyphen' })).toBe('-0,5');
   });
 

@@ -316,11 +316,28 @@ describe('nextStep turns', () => {
     expect(stepOf(told, []).estimate.turnsLeft.slice(1)).toEqual([null, null]);
   });
 
-  test('linkages whose shares are neither 0 nor 1: the set is levelled all the same', () => {
-    const linkage = [
-      [1, 0.2, 0],
-      [0, -0.7, 1.3],
-    ];
+  test.each<[linkage: number[][]]>([
+    [
+      [
+        [1, 0.2, 0],
+        [0, -0.7, 1.3],
+      ],
+    ],
+    [
+      [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0.5, 0, 0.5],
+      ],
+    ],
+    [
+      [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, 0.5, 0],
+      ],
+    ],
+  ])('linkages that are no row of own screws: the set is levelled all the same: %j', (linkage) => {
     const engine = inventedEngine({ linkage, firstSpreadPa: 80 * mmHg, effectFactor: [1, 1] }, randomFrom(5));
     const outcome = runSession({ ...three, screws: linkage.map((moves) => ({ moves })) }, engine);
     expect(outcome.called).toBe('done');
@@ -478,6 +495,10 @@ describe('nextStep estimates', () => {
         firstReadings.map((event, k) => ({ ...event, minute: of[k]! })),
       );
     expect(minutes(5, 3, 1)).toEqual(minutes(5, 5, 5));
+    // The clock goes on from the last time that was told, so that the gap before the next is what is left of it.
+    const some = [read(1, 212, { minute: 7 }), read(2, 248), read(3, 251, { minute: 8 })];
+    const all = [some[0]!, read(2, 248, { minute: 7.4 }), some[2]!];
+    expect(stepOf(three, some)).toEqual(stepOf(three, all));
   });
 
   test('a reading at another speed is brought to the target speed; without a target the speed is ignored', () => {
