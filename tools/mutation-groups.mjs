@@ -27,7 +27,7 @@ export const groups = {
   },
   places: {
     files:
-      'typed-fields parse-ambient {parse-,}{ambient-pressure,exhaust-gas-in-a-room,liquid-column}{-form,}',
+      'typed-fields measure-limit parse-ambient {parse-,}{ambient-pressure,exhaust-gas-in-a-room,liquid-column}{-form,}',
     unit: 'calculator-forms ambient-pressure exhaust-gas-in-a-room liquid-column',
     property: 'ambient-pressure exhaust-gas-in-a-room liquid-column',
   },
@@ -71,9 +71,8 @@ export const groups = {
   },
   units: {
     files:
-      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{limit,unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} conversion-table parse-measure',
+      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} conversion-table parse-measure',
     unit: 'measure-units pressure-units pressure-units-check-values unit-converter',
-    property: 'pressure-units measure-units',
   },
   converter: {
     files: 'unit-converter{,-answer,-digits,-form,-measures,-quantities,-words}',
@@ -99,7 +98,7 @@ export const groups = {
   },
   travel: {
     files:
-      'adjuster-{budget,rows} check-thread-travel short-of-thread thread-travel-budget{,-answer,-fields,-form,-words} thread-travel{,-lines,-warnings} see-saw screw-words',
+      'adjuster-{budget,rows} check-thread-travel short-of-thread thread-travel-budget{,-answer,-fields,-form,-words} thread-travel{,-lines,-warnings} see-saw common-move{,-words}',
     unit: 'calculator-forms thread-travel-budget short-of-thread see-saw',
     property: 'thread-travel-budget',
   },
@@ -129,7 +128,7 @@ export const groups = {
     unit: 'session-comparison sessions-csv csv-text',
   },
   analyser: {
-    files: 'balance-analyser-{answer,lines,words} common-move{,-words}',
+    files: 'balance-analyser-{answer,lines,words} screw-words',
     unit: 'balance-analyser balance-analyser-form',
     property: 'balance-analyser',
   },

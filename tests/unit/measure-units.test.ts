@@ -169,7 +169,7 @@ describe('tables of units', () => {
     const name = `${family.name} ${unit.id}`;
     it(`${name}: composed from exact definitions, with source and composition`, () => {
       expect(unit.source).toMatch(/\d{4}/u);
-      expect(unit.composition).not.toBe('');
+      expect(unit.composition).toMatch(/^\S/u);
       expect(unit.exactness).toBe('exact');
       if (family !== temperatures) {
         const { over, under } = oracles[name] ?? {};
@@ -181,11 +181,22 @@ describe('tables of units', () => {
 
     it(`${name}: every spelling finds it, in capitals too`, () => {
       for (const spelling of [unit.id, unit.symbol, unit.name, ...unit.aliases]) {
+        expect(spelling, name).toMatch(/^\S/u);
         expect(findMeasureUnit(spelling, family)?.id, spelling).toBe(unit.id);
         expect(findMeasureUnit(` ${spelling.toUpperCase()} `, family)?.id, spelling).toBe(unit.id);
       }
     });
   }
+
+  it('a share of a gallon is told as one', () => {
+    const compositionOf = (id: string) => measureUnit(volumes, id).composition;
+    expect(['us-gal', 'imp-gal', 'us-floz', 'imp-pt'].map(compositionOf)).toEqual([
+      '231 × (0.0254 m)³',
+      '4.54609 L',
+      '231 × (0.0254 m)³ / 128',
+      '4.54609 L / 8',
+    ]);
+  });
 
   it('every unit but the temperatures has its oracle, and no oracle is left over', () => {
     const own = entries.filter(({ family }) => family !== temperatures);
@@ -249,7 +260,7 @@ describe('convertMeasure(figure, from, to)', () => {
     convertMeasure(figure, measureUnit(family, from), measureUnit(family, to));
 
   it('leaves a figure in its own unit untouched', () => {
-    expect(convert(0.1 + 0.2, lengths, 'in', 'in')).toBe(0.1 + 0.2);
+    for (const figure of [0.1 + 0.2, 1.5]) expect(convert(figure, lengths, 'in', 'in')).toBe(figure);
   });
 
   it('a temperature and a difference of temperatures are not the same', () => {

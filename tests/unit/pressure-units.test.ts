@@ -31,6 +31,22 @@ describe('pressureUnits', () => {
     }
   });
 
+  it('tells what is exact from what was agreed and what was measured', () => {
+    const idsOf = (asked: string) =>
+      pressureUnits.filter(({ exactness, rare }) => exactness === asked && !rare).map(({ id }) => id);
+    expect(idsOf('exact')).toEqual(['Pa', 'hPa', 'kPa', 'mbar', 'bar', 'Torr', 'psi', 'atm', 'at']);
+    expect(idsOf('conventional')).toEqual(['mmHg', 'cmHg', 'inHg', 'mmH2O', 'cmH2O', 'inH2O', 'ftH2O']);
+    expect(idsOf('measured')).toEqual([]);
+  });
+
+  it('writes the temperature of a column beside it', () => {
+    expect(pressureUnit('inHg-60F')).toMatchObject({
+      symbol: 'inHg (60 °F)',
+      name: 'inches of mercury at 60 °F',
+    });
+    expect(pressureUnit('inHg')).toMatchObject({ symbol: 'inHg', name: 'inches of mercury' });
+  });
+
   it('keeps the torr and the conventional millimetre of mercury apart, by 1.4e-7', () => {
     const apart = relativeDifference(pressureUnit('mmHg').pascals, pressureUnit('Torr').pascals);
     expect(apart).toBeGreaterThan(1.4e-7);
@@ -44,6 +60,7 @@ describe('findPressureUnit(typed)', () => {
     for (const unit of pressureUnits)
       for (const spelling of [unit.id, unit.symbol, unit.name, ...unit.aliases]) {
         spellings += 1;
+        expect(spelling, unit.id).toMatch(/^\S/u);
         expect(findPressureUnit(spelling)?.id, spelling).toBe(unit.id);
         expect(findPressureUnit(` ${spelling.toUpperCase()} `)?.id, spelling.toUpperCase()).toBe(unit.id);
       }
@@ -60,7 +77,19 @@ describe('findPressureUnit(typed)', () => {
   for (const [typed, id] of spellings)
     it(`${typed} is ${id}`, () => expect(findPressureUnit(typed)?.id).toBe(id));
 
-  for (const typed of ['', ' ', 'Mbar', 'MPa', 'mPa', 'inHg 3', 'furlong', 'Hg', '__proto__', 'constructor'])
+  for (const typed of [
+    '',
+    ' ',
+    'Mbar',
+    ' Mbar ',
+    'MPa',
+    'mPa',
+    'inHg 3',
+    'furlong',
+    'Hg',
+    '__proto__',
+    'constructor',
+  ])
     it(`“${typed}” is no unit`, () => expect(findPressureUnit(typed)).toBeNull());
 });
 
@@ -73,7 +102,7 @@ describe('pressureUnit(id)', () => {
 describe('convertPressure(value, from, to)', () => {
   it('leaves a value in its own unit untouched', () => {
     const unit = pressureUnit('inHg');
-    expect(convertPressure(0.1 + 0.2, unit, unit)).toBe(0.1 + 0.2);
+    for (const value of [0.1 + 0.2, 0.7]) expect(convertPressure(value, unit, unit)).toBe(value);
   });
 
   it('every named column differs from its conventional one by less than 0.4 per cent', () => {
