@@ -9,13 +9,16 @@ import { weighPage } from './build/weigh-page.mjs';
 const folder = process.env.OUT_DIR ?? 'dist';
 const kB = (bytes) => (bytes / 1000).toFixed(1);
 
-/** Budgets in bytes, by kind of page. `all` counts everything, `scripts` the JavaScript that the page asks for at once. */
+/**
+ * Budgets in bytes, by kind of page. `all` counts everything that the page asks for as it is opened, `scripts` the
+ * JavaScript of it, `inUse` the JavaScript once every part of the page has been used.
+ */
 const budgets = {
   prose: { all: 20_000 },
   formulae: { all: 30_000, first: 20_000, nodes: 6000 },
-  calculator: { all: 35_000, scripts: 20_000 },
-  'bench session': { all: 60_000, scripts: 40_000 },
-  'practice engine': { all: 70_000, scripts: 50_000 },
+  calculator: { all: 35_000, scripts: 20_000, inUse: 45_000 },
+  'bench session': { all: 60_000, scripts: 40_000, inUse: 80_000 },
+  'practice engine': { all: 70_000, scripts: 50_000, inUse: 60_000 },
 };
 /** The whole copy for use offline: as sent and as stored. */
 const offlineBudget = { sent: 1_600_000, stored: 15_000_000 };
@@ -38,7 +41,7 @@ for (const page of pages) {
   const words = over.map(([what, most]) => `${what} over ${what === 'nodes' ? most : `${kB(most)} kB`}`);
   console.log(
     `${over.length === 0 ? ' ' : '✗'} ${page.path.padEnd(36)} ${kind.padEnd(16)} ` +
-      `${kB(page.all).padStart(6)} kB in all, ${kB(page.scripts).padStart(5)} of scripts, ` +
+      `${kB(page.all).padStart(6)} kB in all, ${kB(page.scripts).padStart(5)} of scripts (${kB(page.inUse)} in use), ` +
       `${kB(page.first).padStart(5)} first, ${String(page.nodes).padStart(5)} nodes ${words.join(', ')}`,
   );
 }

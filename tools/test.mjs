@@ -43,6 +43,7 @@ await Promise.all([
   inOrder(
     { name: 'Browser for the tests', command: 'node', args: ['tools/find-browser.mjs'] },
     { name: 'Build at /', command: 'node', args: ['tools/build.mjs'], env: root },
+    { name: 'Sizes', command: 'node', args: ['tools/check-size.mjs'], env: root },
     { name: 'Build at /club/', command: 'node', args: ['tools/build.mjs'], env: club },
     { name: 'Types of the pages', command: 'astro', args: ['check'] },
     { name: 'Types of the tests', command: 'tsc', args: ['-p', 'tests'] },

@@ -1,7 +1,6 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { RecordedEvent } from './session-record.ts';
 import {
-  asStoredSession,
   isDamaged,
   isWhole,
   newestFirst,
@@ -83,12 +82,16 @@ const databaseStore = (database: IDBPDatabase<BenchSchema>): SessionStore => {
     const heads = reading.objectStore('heads');
     const events = reading.objectStore('events');
     const keys = ids ?? [...(await heads.getAllKeys()), ...(await events.getAllKeys()).map(([id]) => id)];
-    return Promise.all(
-      [...new Set(keys)].map(async (id) => {
-        const [head, itsEvents] = await Promise.all([heads.get(id), events.getAll(eventsOf(id))]);
-        return asStoredSession(head, itsEvents) ?? { id, head, events: itsEvents };
-      }),
+    const found = await Promise.all(
+      [...new Set(keys)].map(async (id) => ({
+        id,
+        head: await heads.get(id),
+        events: await events.getAll(eventsOf(id)),
+      })),
     );
+    if (found.length === 0) return [];
+    const { asStoredSession } = await import('./checked-session.ts');
+    return found.map((one) => asStoredSession(one.head, one.events) ?? one);
   };
 
   /** One transaction that goes on only if the session is there with at least so many events; else nothing is changed. */

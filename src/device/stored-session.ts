@@ -1,5 +1,5 @@
 import type { RunningTimer } from '../calculators/index.ts';
-import { isRecord, type RecordedEvent, type SessionRecord } from './session-record.ts';
+import type { RecordedEvent, SessionRecord } from './session-record.ts';
 
 /** What is kept of a session beside its events. `timer` is the engine's running time. */
 export type SessionHead = Omit<SessionRecord, 'events'> & { readonly timer: RunningTimer };
@@ -20,24 +20,6 @@ export const isWhole = (one: StoredSession | DamagedSession): one is StoredSessi
 /** Whether the session was signed off, or given up. */
 export const isEnded = ({ signOff }: SessionHead): boolean =>
   signOff !== null && signOff.verdict !== 'under-way';
-
-/** What stands in the database as a session, or null where it is damaged. */
-export const asStoredSession = (head: unknown, events: unknown): StoredSession | null => {
-  if (typeof head !== 'object' || head === null || !('timer' in head) || !isTimer(head.timer)) return null;
-  const { timer, ...rest } = head;
-  const record = { ...rest, events };
-  return isRecord(record) ? { head: { ...withoutEvents(record), timer }, events: record.events } : null;
-};
-
-const withoutEvents = ({ events: _, ...head }: SessionRecord): Omit<SessionRecord, 'events'> => head;
-
-const isTimer = (given: unknown): given is RunningTimer =>
-  typeof given === 'object' &&
-  given !== null &&
-  'gatheredMs' in given &&
-  Number.isFinite(given.gatheredMs) &&
-  'runningSince' in given &&
-  (given.runningSince === null || Number.isFinite(given.runningSince));
 
 export const newestFirst = (sessions: readonly StoredSession[]): readonly StoredSession[] =>
   [...sessions].sort((a, b) => Date.parse(b.head.startedAt) - Date.parse(a.head.startedAt));

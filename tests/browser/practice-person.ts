@@ -33,6 +33,7 @@ export class PracticePerson {
 
   /** One of the three panels, where there is no room for all. */
   async side(name: 'Gauge' | 'Screws' | 'Engine'): Promise<void> {
+    await this.page.locator('#move').waitFor();
     const button = this.page.locator('.sides').getByRole('button', { name });
     if (await button.isVisible()) await button.click();
   }

@@ -82,14 +82,26 @@ test('ticks that are set before the parts come stand afterwards, and after a rel
     await expect(ticks.nth(place)).toBeChecked({ checked: done });
 });
 
-test('the form of a bench session keeps what was typed before it could listen', async ({ page }) => {
+test('a search that is typed before the parts come finds', async ({ page }) => {
   const { release } = await holdParts(page);
-  await page.goto('./bench-session/', { waitUntil: 'commit' });
-  const field = page.locator('main input[type="text"]:visible').first();
-  await field.fill('Grey engine, spring');
+  await page.goto('./search/', { waitUntil: 'commit' });
+  await page.getByLabel('A few words or a question').fill('depression');
   release();
-  await expect(page.locator('astro-island:not([ssr])').first()).toBeAttached();
-  await expect(field).toHaveValue('Grey engine, spring');
+  await expect(page.locator('.found a').first()).toBeVisible();
+  await expect(page.getByLabel('A few words or a question')).toHaveValue('depression');
+});
+
+test('a part of the bench that does not arrive is said in words, and comes when it is asked for again', async ({
+  page,
+}) => {
+  const setUp = (address: URL) => /\/_astro\/SetUp\..*\.js$/.test(address.pathname);
+  await page.goto('./bench-session/');
+  await page.route(setUp, (route) => route.abort());
+  await page.getByRole('button', { name: 'Set up a session' }).click();
+  await expect(page.getByRole('alert')).toContainText('This part of the page did not arrive.');
+  await page.unroute(setUp);
+  await page.getByRole('button', { name: 'Try once more' }).click();
+  await expect(page.getByRole('button', { name: 'Start the session' }).first()).toBeVisible();
 });
 
 test('a figure that is pressed before the parts come is copied, and a link leads where the entries say', async ({

@@ -15,8 +15,8 @@ function sentBytes(path) {
 }
 
 /**
- * What a page weighs, in bytes: `all` of HTML, styles and scripts, `scripts` alone, `first` HTML and styles; and how
- * many elements, formulae and islands it has.
+ * What a page weighs, in bytes: `all` of HTML, styles and scripts as it is opened, `scripts` alone, `inUse` the scripts
+ * once all of it is used, `first` HTML and styles; and how many elements, formulae and islands it has.
  */
 export function weighPage(folder, file) {
   const html = readFileSync(join(folder, file), 'utf8');
@@ -31,7 +31,7 @@ export function weighPage(folder, file) {
   const graph = (addresses, options) =>
     new Set(addresses.map(inSite).flatMap((module) => [...modulesOf(folder, module, options)]));
   const scripts = graph([...own, ...asked]);
-  const inUse = graph([...own, ...islands.flatMap(({ modules }) => modules)]);
+  const inUse = graph([...own, ...islands.flatMap(({ modules }) => modules)], { later: true });
   const sum = (files) => [...files].reduce((total, each) => total + sentBytes(join(folder, each)), 0);
   const first = sentBytes(join(folder, file)) + sum(new Set(styles));
   return {

@@ -10,11 +10,13 @@ import type { DescribedExercise, LessonId, PracticeRun } from '../../calculators
 import { decimalMark } from '../../device/decimal-mark.ts';
 import { readReachedLessons } from '../../device/reached-lessons.ts';
 import { readSetting, writeSetting } from '../../device/settings.ts';
+import { later } from './arriving/Later.tsx';
 import { useCalculator } from './calculator/use-calculator.ts';
-import { EngineView } from './practice-engine/EngineView.tsx';
-import { ReviewView } from './practice-engine/ReviewView.tsx';
 import { SetUpView } from './practice-engine/SetUpView.tsx';
 import type { WaysToWork } from './practice-engine/WayQuestions.tsx';
+
+const EngineView = later(async () => (await import('./practice-engine/EngineView.tsx')).EngineView);
+const ReviewView = later(async () => (await import('./practice-engine/ReviewView.tsx')).ReviewView);
 
 /** An exercise that was begun, as it stands; `number` tells one beginning from the next. */
 type Begun = {

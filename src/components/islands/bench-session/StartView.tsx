@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
-import { DamagedSessions } from './DamagedSessions.tsx';
-import { RecordList } from './RecordList.tsx';
+import { later } from '../arriving/Later.tsx';
 import type { BenchActions, BenchState } from './use-bench.ts';
 import type { Removal } from './use-removal.ts';
 import type { Mark } from './words.ts';
+
+const Records = later(async () => (await import('./Records.tsx')).default);
 
 /** The sessions of this device, and the ways to begin. */
 export function StartView({
@@ -58,8 +59,9 @@ export function StartView({
       <p class="aside said-now" role="status">
         {said}
       </p>
-      <RecordList sessions={state.sessions} actions={actions} removal={removal} mark={mark} />
-      <DamagedSessions damaged={state.damaged} />
+      {state.sessions.length + state.damaged.length + removal.removed.length > 0 && (
+        <Records state={state} actions={actions} removal={removal} mark={mark} />
+      )}
     </div>
   );
 }

@@ -153,6 +153,7 @@ export const useBench = (): readonly [BenchState, BenchActions] => {
   };
 
   const seeTimer: BenchActions['seeTimer'] = (timer, unwatchedMs) => {
+    if (!mayWrite.current) return;
     changeHead({ timer });
     change({ unwatchedMs });
   };
