@@ -44,12 +44,9 @@ export function formatTrimmed(
   leastDecimals = 0,
   style: NumberStyle = {},
 ): string {
-  const full = fixedDigits(value, decimals);
-  // With fewer decimals a number is never nearer.
-  if (sameNumber(Number(full), value))
-    for (let fewer = Math.min(leastDecimals, decimals); fewer < decimals; fewer += 1)
-      if (sameNumber(Number(fixedDigits(value, fewer)), value)) return formatFixed(value, fewer, style);
-  return dress(full, style);
+  for (let fewer = Math.min(leastDecimals, decimals); fewer < decimals; fewer += 1)
+    if (sameNumber(Number(fixedDigits(value, fewer)), value)) return formatFixed(value, fewer, style);
+  return formatFixed(value, decimals, style);
 }
 
 /** A number in as few digits as it has, at most twelve significant: 0.55, 101.325, 9, 28.053484136. */
@@ -60,7 +57,6 @@ export const formatExact = (value: number, style: NumberStyle = {}): string =>
 
 /** Decimals that show a value with so many significant digits; never negative. */
 export function decimalsForSignificant(value: number, digits: number): number {
-  if (value === 0) return Math.max(0, digits - 1);
   const { exponent } = digitsOf(Number(Math.abs(value).toPrecision(digits)));
   return Math.max(0, digits - 1 - exponent);
 }
@@ -69,8 +65,11 @@ export function decimalsForSignificant(value: number, digits: number): number {
 export const isPlain = (value: number): boolean =>
   value === 0 || (Math.abs(value) < largestPlain && Math.abs(value) >= smallestPlain);
 
+/** Of `1.5e+21`, before and behind the `e`. */
+type Parts = [mantissa: string, exponent: string];
+
 function formatPower(value: number, digits: number, style: NumberStyle): string {
-  const [mantissa = '', power = '0'] = value.toExponential(Math.min(digits, meaningfulDigits) - 1).split('e');
+  const [mantissa, power] = value.toExponential(Math.min(digits, meaningfulDigits) - 1).split('e') as Parts;
   const trimmed = withoutFilling(mantissa);
   return style.minus === 'hyphen'
     ? dress(`${trimmed}e${Number(power)}`, style)
@@ -88,7 +87,7 @@ const raised = (power: number): string =>
 const sameNumber = (first: number, second: number): boolean =>
   Math.abs(first - second) <= 1e-13 * Math.abs(second);
 
-const dress = (plain: string, { mark = 'point', minus }: NumberStyle): string => {
+const dress = (plain: string, { mark, minus }: NumberStyle): string => {
   const marked = mark === 'comma' ? plain.replace('.', ',') : plain;
   return minus === 'hyphen' ? marked : marked.replace('-', '−');
 };
@@ -96,9 +95,9 @@ const dress = (plain: string, { mark = 'point', minus }: NumberStyle): string =>
 /** The meaningful digits of a finite value: 0.d₁d₂… × 10^(exponent + 1). */
 function digitsOf(value: number): { readonly digits: string; readonly exponent: number } {
   if (!Number.isFinite(value)) throw new RangeError(`not a finite number: ${value}`);
-  const [mantissa = '', exponent = '0'] = Math.abs(value)
+  const [mantissa, exponent] = Math.abs(value)
     .toExponential(meaningfulDigits - 1)
-    .split('e');
+    .split('e') as Parts;
   return { digits: mantissa.replace('.', ''), exponent: Number(exponent) };
 }
 
@@ -107,7 +106,7 @@ function fixedDigits(value: number, decimals: number): string {
   const { digits, exponent } = digitsOf(value);
   const kept = exponent + 1 + decimals;
   const padded = digits.padEnd(Math.max(kept, 0) + 1, '0');
-  const roundsUp = kept >= 0 && Number(padded[kept]) >= 5;
+  const roundsUp = Number(padded[kept]) >= 5;
   const whole = padded.slice(0, Math.max(kept, 0));
   // Behind the meaningful digits stand zeros: what is rounded up has fewer than fifteen, and is exact as a number.
   const text = (roundsUp ? String(Number(whole) + 1) : whole).padStart(decimals + 1, '0');

@@ -28,9 +28,7 @@ export function integrate(breakpoints: readonly number[], integrand: (x: number)
   let from = breakpoints[0];
   for (const to of breakpoints.slice(1)) {
     const half = (to - from!) / 2;
-    if (half > 0) {
-      for (const { node, weight } of rule) total += weight * half * integrand(to - half + half * node);
-    }
+    for (const { node, weight } of rule) total += weight * half * integrand(to - half + half * node);
     from = to;
   }
   return total;

@@ -9,11 +9,10 @@ export const normalDensity = (z: number): number => Math.exp(-0.5 * z * z) / Mat
  * Source: M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions (1964): the series
  * 26.2.11 in the middle, the continued fraction 26.2.14 in the tails.
  */
-export const normalCdf = (z: number): number => (z > 0 ? 1 - normalTail(z) : normalTail(-z));
+export const normalCdf = (z: number): number => normalTail(-z);
 
 /** Probability that a standard normal variable lies above z. */
 export function normalTail(z: number): number {
-  if (Number.isNaN(z)) return NaN;
   if (z < 0) return 1 - normalTail(-z);
   if (z < seriesEnd) return 0.5 - normalCentre(z);
   // Below 1e-320 from here on; the fraction needs no terms for what is nothing.

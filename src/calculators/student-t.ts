@@ -28,14 +28,12 @@ export function studentTDensity(t: number, degreesOfFreedom: number): number {
 
 /** Probability that a value lies below t. */
 export const studentTCdf = (t: number, degreesOfFreedom: number): number =>
-  t > 0 ? 1 - studentTTail(t, degreesOfFreedom) : studentTTail(-t, degreesOfFreedom);
+  studentTTail(-t, degreesOfFreedom);
 
 /** Probability that a value lies above t. */
 export function studentTTail(t: number, degreesOfFreedom: number): number {
   checkDegreesOfFreedom(degreesOfFreedom);
-  if (Number.isNaN(t)) return NaN;
   if (t < 0) return 1 - studentTTail(-t, degreesOfFreedom);
-  if (t === Infinity) return 0;
   if (degreesOfFreedom >= nearlyNormal) {
     const z = equivalentNormal(t, degreesOfFreedom);
     return z < 1 ? 0.5 - nearlyNormalCentre(z, degreesOfFreedom) : nearlyNormalTail(z, degreesOfFreedom);

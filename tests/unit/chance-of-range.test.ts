@@ -67,6 +67,8 @@ test('chanceOfRange(…) at the ends', () => {
   expect(chanceOfRange(alike(4), 60)).toBeGreaterThan(1 - absolute);
   expect(chanceOfRange(alike(8), 60)).toBeLessThanOrEqual(1);
   expect(chanceOfRange([known(0, 1), known(1e6, 1)], 100)).toBe(0);
+  // Each lies within 6.71 of its centre but for 1e-11: the two cannot meet.
+  expect(chanceOfRange([known(0, 1), known(14, 1)], 0.5)).toBe(0);
 });
 
 describe('against trials with a fixed seed, within three standard deviations of the trials', () => {

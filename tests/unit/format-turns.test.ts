@@ -28,7 +28,9 @@ describe('describeTurns(turns)', () => {
 
 describe('describeTurnsInWords(turns)', () => {
   it('sets turn or turns', () => {
-    expect([0.25, 1, 1.25, 2, 0, -1, -0.25, -1.25, 11, 0.001].map(describeTurnsInWords).map(plain)).toEqual([
+    expect(
+      [0.25, 1, 1.25, 2, 0, -1, -0.25, -1.25, 11, 0.001, 11 / 60].map(describeTurnsInWords).map(plain),
+    ).toEqual([
       '1/4 turn',
       '1 turn',
       '1 1/4 turns',
@@ -39,6 +41,7 @@ describe('describeTurnsInWords(turns)', () => {
       '−1 1/4 turns',
       '11 turns',
       'less than 1/60 turn',
+      '11/60 turn',
     ]);
     expect(describeTurnsInWords(1.25)).toBe('1\u00a01/4\u00a0turns');
     expect([-1.25, 0.5].map(describeTurnSize).map(plain)).toEqual(['1 1/4 turns', '1/2 turn']);

@@ -49,9 +49,15 @@ test('normalQuantile(p) undoes normalCdf(z)', () => {
   expect(normalQuantile(0.5)).toBeCloseTo(0, 15);
 });
 
+test('close to the middle a quantile is the distance over the density there', () => {
+  for (const p of [0.5 + 1e-9, 0.5 - 1e-9])
+    expect(apart(normalQuantile(p), (p - 0.5) * Math.sqrt(2 * Math.PI))).toBeLessThanOrEqual(relative);
+});
+
 test('the ends', () => {
   expect(normalTail(Infinity)).toBe(0);
   expect(normalCdf(Infinity)).toBe(1);
   expect(normalTail(NaN)).toBeNaN();
-  for (const p of [0, 1, -1, NaN]) expect(() => normalQuantile(p)).toThrow(RangeError);
+  for (const p of [0, 1, -1, NaN])
+    expect(() => normalQuantile(p)).toThrow(new RangeError(`probability ${p}`));
 });

@@ -41,6 +41,36 @@ describe('solveOde(slope, start, times, control)', () => {
     expect(errorAt(1e-10)).toBeLessThan(errorAt(1e-4));
   });
 
+  test('is of the fifth order: an error of 1e-5 of another takes ten times the steps', () => {
+    // y = exp(sin t).
+    const stepsFor = (error: number): number => {
+      let calls = 0;
+      const slope = (t: number, y: number): number => {
+        calls += 1;
+        return y * Math.cos(t);
+      };
+      values(solveOde(slope, start, [40], { absoluteError: 0, relativeError: error, mostSteps: 1e5 }));
+      return calls / 6;
+    };
+    const [coarse, fine] = [stepsFor(1e-6), stepsFor(1e-11)];
+    expect(fine / coarse).toBeGreaterThan(7);
+    expect(fine / coarse).toBeLessThan(13);
+    expect(coarse).toBeLessThan(400);
+  });
+
+  test('times that are asked for in between cost a step each and no more', () => {
+    let calls = 0;
+    const times = Array.from({ length: 500 }, (_, k) => (k + 1) / 100);
+    const slope = (_: number, y: number): number => {
+      calls += 1;
+      return -y;
+    };
+    values(solveOde(slope, start, times, control)).forEach((value, k) =>
+      expect(value).toBeCloseTo(Math.exp(-times[k]!), 9),
+    );
+    expect(calls / 6).toBeLessThan(510);
+  });
+
   test('starts anywhere, and stays there where nothing is asked', () => {
     expect(values(solveOde((t) => 2 * t, { time: 3, value: 9 }, [5], control))[0]).toBeCloseTo(25, 9);
     expect(values(solveOde((_, y) => y, start, [], control))).toEqual([]);
@@ -58,6 +88,8 @@ describe('solveOde(slope, start, times, control)', () => {
     expect(pole).toMatchObject({ ok: false, problem: { kind: 'no-solution' } });
     if (!pole.ok && pole.problem.kind === 'no-solution') {
       expect(pole.problem.at).toBeCloseTo(1, 6);
+      // Not because the steps were used up.
+      expect(pole.problem.steps).toBeLessThan(control.mostSteps);
       expect(describeProblem(pole.problem)).toBe(
         'The sum came to no end at 1.00 minutes. Give less gas, or a shorter time.',
       );

@@ -58,3 +58,8 @@ test('combine(…) as the worked example of Welch and Satterthwaite in the GUM, 
   expect(u.standardUncertaintyPa.toFixed(2)).toBe('1.03');
   expect(u.degreesOfFreedom.toFixed(1)).toBe('19.0');
 });
+
+test('combine(…) of nothing that varies rests on nothing that was estimated', () => {
+  const none = combine([{ variancePa2: 0, degreesOfFreedom: 3 }]);
+  expect(none).toEqual({ standardUncertaintyPa: 0, degreesOfFreedom: Infinity });
+});

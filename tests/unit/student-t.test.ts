@@ -96,14 +96,31 @@ test('the ends: nothing lies beyond infinity, half below 0', () => {
   expect(studentTCentre(Infinity, 3)).toBe(0.5);
   expect(studentTCdf(0, 3)).toBe(0.5);
   expect(studentTQuantile(0.5, 3)).toBe(0);
-  expect(studentTCdf(NaN, 3)).toBeNaN();
+  expect(studentTTail(Infinity, 3)).toBe(0);
+  expect(studentTTail(Infinity, 1e5)).toBe(0);
+  for (const degreesOfFreedom of [3, 1e5, Infinity]) expect(studentTCdf(NaN, degreesOfFreedom)).toBeNaN();
+});
+
+test('close to the middle a quantile is the distance over the density there', () => {
+  for (const degreesOfFreedom of [1, 2.5, 10, 1e5])
+    for (const p of [0.5 + 1e-9, 0.5 - 1e-9]) {
+      const expected = (p - 0.5) / studentTDensity(0, degreesOfFreedom);
+      expect(apart(studentTQuantile(p, degreesOfFreedom), expected)).toBeLessThanOrEqual(relative);
+    }
+});
+
+test('far out one degree of freedom leaves 1/(π t), also where t² would overflow', () => {
+  for (const t of [1e9, 1e100, 1e200])
+    expect(apart(studentTTail(t, 1), 1 / (Math.PI * t))).toBeLessThanOrEqual(relative);
 });
 
 test.each([0, -1, NaN])('%d degrees of freedom is our own mistake', (degreesOfFreedom) => {
-  expect(() => studentTCdf(1, degreesOfFreedom)).toThrow(RangeError);
-  expect(() => studentTQuantile(0.9, degreesOfFreedom)).toThrow(RangeError);
+  const mistake = new RangeError(`degrees of freedom ${degreesOfFreedom}`);
+  for (const of of [studentTCdf, studentTTail, studentTCentre, studentTDensity])
+    expect(() => of(1, degreesOfFreedom)).toThrow(mistake);
+  for (const p of [0.5, 0.9]) expect(() => studentTQuantile(p, degreesOfFreedom)).toThrow(mistake);
 });
 
 test.each([0, 1, -0.1, NaN])('a quantile of the probability %d is our own mistake', (p) => {
-  expect(() => studentTQuantile(p, 3)).toThrow(RangeError);
+  expect(() => studentTQuantile(p, 3)).toThrow(new RangeError(`probability ${p}`));
 });
