@@ -52,10 +52,13 @@ export function parseQuantity<Unit>(
 function plainQuantity<Unit>(typed: string, family: UnitFamily<Unit>): ParsedQuantity<Unit> | null {
   const plain = plainNumber(typed);
   if (plain === null) return null;
-  const behind = typed.slice(plain.end);
-  const unit = /^ ?[A-Za-z]/u.test(behind) ? family.find(behind.trim()) : null;
+  const behind = typed[plain.end] === ' ' ? plain.end + 1 : plain.end;
+  const unit = isLetter(typed.charCodeAt(behind)) ? family.find(typed.slice(behind)) : null;
   return unit === null ? null : { number: plain.number, unit };
 }
+
+/** Of `A` to `Z` and `a` to `z`, which differ in one bit. */
+const isLetter = (code: number): boolean => (code | 32) >= 97 && (code | 32) <= 122;
 
 /**
  * What was typed with its one ambiguous comma settled: `1,234 inHg` as `1234 inHg` (grouped) or `1.234 inHg`
