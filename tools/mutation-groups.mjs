@@ -49,12 +49,13 @@ export const groups = {
   },
   readings: {
     files:
-      'balance-{analyser,analysis,difference} check-{balance-readings,number} correct-readings matched-to more-readings readings-needed bracketed-difference opening-direction',
-    unit: 'balance-analyser correct-readings matched-to readings-needed opening-direction check-number measurement-practice-check-values',
+      'balance-{analyser,analysis,difference} check-{balance-readings,number} correct-readings matched-to more-readings readings-needed opening-direction',
+    unit: 'balance-analyser balance-analyser-form correct-readings matched-to readings-needed opening-direction check-number measurement-practice-check-values',
     property: 'balance-analyser',
   },
   gauges: {
-    files: 'accuracy-class standard-uncertainty gauge-{comparison,comparison-words,offset,trial}',
+    files:
+      'accuracy-class bracketed-difference standard-uncertainty gauge-{comparison,comparison-words,offset,trial}',
     unit: 'gauge-comparison gauge-trial gauge-quality',
     property: 'gauge-comparison',
   },

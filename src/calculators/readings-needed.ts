@@ -49,7 +49,6 @@ export function resolvableDifference(
   { confidence, power }: Resolving,
 ): number {
   const { standardUncertaintyPa, degreesOfFreedom } = differenceUncertainty(scatter, count);
-  if (standardUncertaintyPa === 0) return 0;
   const t = studentTQuantile((1 + confidence) / 2, degreesOfFreedom);
   const tOfPower = power === undefined ? 0 : studentTQuantile(power, degreesOfFreedom);
   return (t + tOfPower) * standardUncertaintyPa;

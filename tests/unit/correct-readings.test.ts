@@ -45,6 +45,45 @@ test('driftOf(three readings, gauge) adds what lies off the line', () => {
   ).toBeLessThanOrEqual(near);
 });
 
+test('four readings of the reference by hand: the line, what lies off it, and its two degrees of freedom', () => {
+  // Orders 0, 2, 4, 6 about 3, readings about 253: slope (9 − 1 − 1 + 9)/20, squares off the line 0.36 + 3.24 + 3.24 + 0.36.
+  const readings = [250, 254, 252, 256].map((depressionPa, k) => ({
+    carburettor: 1,
+    order: 2 * k,
+    depressionPa,
+  }));
+  const steady = { resolutionPa: 6, flutterPa: 0 };
+  const { perReadingPa, standardUncertaintyPa } = driftOf(readings, steady);
+  expect(perReadingPa).toBeCloseTo(0.8, 12);
+  expect(standardUncertaintyPa).toBeCloseTo(Math.sqrt((3 + 7.2 / 2) / 20), 12);
+  const { means } = carburettorMeans(
+    [
+      ...readings,
+      { carburettor: 2, order: 1, depressionPa: 250 },
+      { carburettor: 2, order: 3, depressionPa: 253.6 },
+    ],
+    2,
+    steady,
+    1,
+  );
+  expect(means[0]?.meanPa).toBeCloseTo(253, 12);
+  expect(means[0]?.scatter?.standardDeviationPa).toBeCloseTo(Math.sqrt(7.2 / 2), 12);
+  expect(means[0]?.scatter?.degreesOfFreedom).toBe(2);
+  // 250 + 0.8 · 2 and 253.6 are 2 apart: another carburettor has all its degrees of freedom.
+  expect(means[1]?.scatter?.standardDeviationPa).toBeCloseTo(Math.SQRT2, 12);
+  expect(means[1]?.scatter?.degreesOfFreedom).toBe(1);
+});
+
+test('a carburettor that was read once shows no scatter, nor a reference that was read twice', () => {
+  const readings = [250, 200, 254].map((depressionPa, order) => ({
+    carburettor: order === 1 ? 2 : 1,
+    order,
+    depressionPa,
+  }));
+  const { means } = carburettorMeans(readings, 2, gauge, 1);
+  expect(means.map(({ scatter }) => scatter)).toEqual([undefined, undefined]);
+});
+
 test('carburettorMeans(…) leaves the reference’s own mean alone and counts its line as one more degree of freedom', () => {
   const readings = [30_000, 31_000, 30_120, 30_180].map((depressionPa, order) => ({
     carburettor: order === 1 ? 2 : 1,

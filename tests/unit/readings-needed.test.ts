@@ -37,8 +37,9 @@ test('nothing scatters: two readings are the fewest, and the step still forbids'
   expect(finest).toBeCloseTo(1.959963984540054 * Math.sqrt(500 ** 2 / 6), 9);
   expect(readingsNeeded({ scatterPa: 0, resolutionPa: 500 }, finest, at95)).toEqual({ ok: true, value: 2 });
   expect(readingsNeeded({ scatterPa: 0, resolutionPa: 500 }, 0.999 * finest, at95)).toMatchObject({
-    problem: { kind: 'below-the-step', limit: { min: finest } },
+    problem: { kind: 'below-the-step', field: 'differencePa', limit: { min: finest } },
   });
+  expect(resolvableDifference({ scatterPa: 0, resolutionPa: 0 }, 2, { ...at95, power: 0.9 })).toBe(0);
 });
 
 test('more readings than anybody takes are no answer', () => {
@@ -57,6 +58,12 @@ test.each([
   expect(readingsNeeded({ scatterPa, resolutionPa }, differencePa, at95)).toMatchObject({
     ok: false,
     problem: { field },
+  });
+});
+
+test('a difference of nothing is refused with its limit', () => {
+  expect(readingsNeeded({ scatterPa: 1, resolutionPa: 1 }, 0, at95)).toMatchObject({
+    problem: { kind: 'out-of-range', limit: { above: 0 } },
   });
 });
 
