@@ -74,6 +74,38 @@ describe('the table of liquids', () => {
       });
   });
 
+  /** As people call them, and what they do to people by vapour or drink, or take fire at the temperature of a workshop. */
+  test.each<[id: string, hazards: string, names: readonly string[]]>([
+    ['water', '', ['water', 'Pure water', 'distilled  water', 'H2O']],
+    [
+      'glycol-solution',
+      'poisonous',
+      ['coolant (ethylene glycol in water)', 'ethylene-glycol solution', 'coolant', 'Antifreeze'],
+    ],
+    ['sae-10w', '', ['SAE 10W oil', 'sae 10w']],
+    ['sae-10w30', '', ['SAE 10W30 oil', 'SAE 10W-30']],
+    ['sae-30w', '', ['SAE 30W oil', 'SAE 30W', 'sae30', 'SAE 30 oil']],
+    ['sae-50w', '', ['SAE 50W oil', 'SAE 50W', 'sae50', 'SAE 50 oil']],
+    ['light-mineral-oil', '', ['light mineral oil', 'mineral oil']],
+    ['glycerin', '', ['glycerin', 'glycerine', 'glycerol']],
+    ['ethylene-glycol', 'poisonous', ['ethylene glycol, neat', 'ethylene glycol']],
+    ['seawater', '', ['sea water', 'salt water', 'sea water 30 per mille']],
+    ['mercury', 'mercury poisonous', ['mercury', 'quicksilver', 'Hg']],
+    ['ethanol', 'flammable', ['ethanol', 'ethyl alcohol', 'alcohol']],
+    ['methanol', 'flammable poisonous', ['methanol', 'methyl alcohol']],
+    ['isopropanol', 'flammable', ['isopropanol', 'isopropyl alcohol', '2-propanol', 'propan-2-ol', 'IPA']],
+    ['gasoline', 'flammable', ['petrol', 'gasoline']],
+    ['kerosene', 'flammable', ['kerosene', 'kerosine', 'lamp oil', 'paraffin oil']],
+    ['benzene', 'flammable poisonous', ['benzene']],
+    ['carbon-tetrachloride', 'poisonous', ['carbon tetrachloride', 'tetrachloromethane', 'CCl4']],
+  ])('%s is found by its names, and what it does is known', (id, hazards, names) => {
+    const liquid = liquidOf(id);
+    for (const name of names) expect(findLiquid(name)?.id, name).toBe(id);
+    expect(names).toContain(liquid.name);
+    expect(liquid.aliases.length).toBeLessThan(names.length);
+    expect(liquid.hazards.join(' ')).toBe(hazards);
+  });
+
   it('refuses what burns, what is mercury, and what poisons by its vapour', () => {
     const refused = liquids.filter(isRefused);
     expect(refused.map(({ id }) => id)).toEqual(
@@ -152,6 +184,14 @@ describe('mercury', () => {
 });
 
 describe('glycolSolutionDensity(percent, celsius)', () => {
+  it('is that of water where there is none, at every row of the table', () => {
+    for (let fahrenheit = 40; fahrenheit <= 120; fahrenheit += 10) {
+      const celsius = (fahrenheit - 32) / 1.8;
+      const none = value(glycolSolutionDensity(0, Math.min(48.888, Math.max(4.445, celsius))));
+      expect(Math.abs(none - value(waterDensity(celsius))), `${fahrenheit} °F`).toBeLessThan(0.5);
+    }
+  });
+
   it('gives the printed column heads at 70 °F', () => {
     expect(
       glycolPercents.map((percent) =>
