@@ -21,6 +21,9 @@ import { sources } from '../../src/content/sources.ts';
 describe('threadTables', () => {
   test('holds every system once, with a source of the bibliography', () => {
     expect(threadTables.map(({ system }) => system)).toEqual(threadSystems);
+    expect(threadTables.map(({ heading }) => heading.split(/, | /u).at(-1))).toEqual(
+      'coarse fine UNC UNF BA BSF BSW'.split(' '),
+    );
     for (const { source, threads, system } of threadTables) {
       expect(sources).toHaveProperty([source]);
       expect(threads).toEqual(threadsOf(system));
