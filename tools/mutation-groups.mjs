@@ -56,12 +56,12 @@ export const groups = {
   gauges: {
     files:
       'accuracy-class bracketed-difference standard-uncertainty gauge-{comparison,comparison-words,offset,trial}',
-    unit: 'gauge-comparison gauge-trial gauge-quality',
+    unit: 'answers gauge-comparison gauge-trial gauge-quality',
     property: 'gauge-comparison',
   },
   flutter: {
     files: 'flutter-and-repeats{,-form,-words} first-order-lag damped-ripple',
-    unit: 'calculator-forms flutter-and-repeats first-order-lag',
+    unit: 'answers calculator-forms flutter-and-repeats first-order-lag',
     property: 'flutter-and-repeats',
   },
   air: {
@@ -77,7 +77,7 @@ export const groups = {
   },
   converter: {
     files: 'unit-converter{,-answer,-digits,-form,-measures,-quantities,-words}',
-    unit: 'calculator-forms unit-converter unit-converter-link',
+    unit: 'answers calculator-forms unit-converter unit-converter-link',
     property: 'unit-converter',
   },
   liquids: {
@@ -88,7 +88,7 @@ export const groups = {
   },
   columns: {
     files: '{liquid-column,ambient-pressure}-{answer,words} liquid-column-warnings manometer format-length',
-    unit: 'liquid-column ambient-pressure',
+    unit: 'answers liquid-column ambient-pressure',
     property: 'liquid-column ambient-pressure',
   },
   threads: {
@@ -100,13 +100,13 @@ export const groups = {
   travel: {
     files:
       'adjuster-{budget,rows} check-thread-travel short-of-thread thread-travel-budget{,-answer,-fields,-form,-words} thread-travel{,-lines,-warnings} see-saw common-move{,-words}',
-    unit: 'calculator-forms thread-travel-budget short-of-thread see-saw',
+    unit: 'answers calculator-forms thread-travel-budget short-of-thread see-saw',
     property: 'thread-travel-budget',
   },
   gas: {
     files:
       'carbon-monoxide-{alarms,concentration,limits} carboxyhaemoglobin cfk-{at-pressure,person} coburn-forster-kane{,-constants} engine-carbon-monoxide rich-exhaust exhaust-gas-{cautions,limit-words,in-a-room-answer,in-a-room-words} mixed-room mixed-room-average format-duration',
-    unit: 'carbon-monoxide carbon-monoxide-check-values carboxyhaemoglobin mixed-room exhaust-gas-in-a-room',
+    unit: 'answers carbon-monoxide carbon-monoxide-check-values carboxyhaemoglobin mixed-room exhaust-gas-in-a-room',
     property: 'exhaust-gas-in-a-room',
   },
   belief: {
@@ -130,7 +130,7 @@ export const groups = {
   },
   analyser: {
     files: 'balance-analyser-{answer,lines,words} screw-words',
-    unit: 'balance-analyser balance-analyser-form',
+    unit: 'answers balance-analyser balance-analyser-form',
     property: 'balance-analyser',
   },
   figures: {

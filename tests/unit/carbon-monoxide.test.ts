@@ -55,6 +55,46 @@ describe('limits', () => {
     }
   });
 
+  /** Body, minutes and ppm or mg/m³ of each, as the bodies print them. */
+  test.each([
+    ['osha-pel', 'OSHA', 480, 50],
+    ['niosh-rel', 'NIOSH', 480, 35],
+    ['niosh-ceiling', 'NIOSH', null, 200],
+    ['niosh-idlh', 'NIOSH', null, 1200],
+    ['eh40-15', 'HSE', 15, 100],
+    ['eh40-480', 'HSE', 480, 20],
+    ['eu-15', 'European Union', 15, 100],
+    ['eu-480', 'European Union', 480, 20],
+    ['naaqs-1h', 'US EPA', 60, 35],
+    ['naaqs-8h', 'US EPA', 480, 9],
+    ['who-2000-15', 'WHO', 15, 100],
+    ['who-2000-30', 'WHO', 30, 60],
+    ['who-2000-60', 'WHO', 60, 30],
+    ['who-2000-480', 'WHO', 480, 10],
+    ['who-2010-15', 'WHO', 15, 100],
+    ['who-2010-60', 'WHO', 60, 35],
+    ['who-2010-480', 'WHO', 480, 10],
+    ['who-2010-1440', 'WHO', 1440, 7],
+    ['who-2021', 'WHO', 1440, 4],
+    ['aegl-2-10', 'US EPA, AEGL-2', 10, 420],
+    ['aegl-2-480', 'US EPA, AEGL-2', 480, 27],
+    ['aegl-3-10', 'US EPA, AEGL-3', 10, 1700],
+    ['aegl-3-480', 'US EPA, AEGL-3', 480, 130],
+  ])('%s: %s, over %s minutes, %s', (id, body, averagingMinutes, value) =>
+    expect(carbonMonoxideLimits.find((limit) => limit.id === id)).toMatchObject({
+      body,
+      averagingMinutes,
+      value,
+    }),
+  );
+
+  test('the third acute level is worse than the second; no name is empty', () => {
+    const meaningOf = (name: string) => findLimits(name)[0]?.meaning;
+    expect(meaningOf('AEGL-2 for CO')).toMatch(/unable to escape/u);
+    expect(meaningOf('AEGL-3 for CO')).toMatch(/death/u);
+    for (const { name } of carbonMonoxideLimits) expect(name).toMatch(/^\p{Lu}/u);
+  });
+
   test('within a set, a longer time allows no more', () => {
     for (const name of new Set(carbonMonoxideLimits.map((limit) => limit.name))) {
       const set = findLimits(name).toSorted((a, b) => a.averagingMinutes! - b.averagingMinutes!);

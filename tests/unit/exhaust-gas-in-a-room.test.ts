@@ -77,6 +77,24 @@ describe('the worked example', () => {
       else expect(averageMinutes, limit.id).toBeGreaterThan(airMinutes!);
   });
 
+  test('five limits are drawn, each with its figure, its time and its body', () => {
+    expect(words.levels.map(({ name, value }) => [plain(name), Math.round(value)])).toEqual([
+      ['50 ppm over 8 h, OSHA', 50],
+      ['200 ppm at any moment, NIOSH', 200],
+      ['1200 ppm at any moment, NIOSH', 1200],
+      ['8.6 ppm over 8 h, WHO', 9],
+      ['420 ppm over 10 min, US EPA, AEGL-2', 420],
+    ]);
+  });
+
+  test('a limit says who set it and when, and whether that is from memory', () => {
+    expect(words.limits.find(({ id }) => id === 'who-2021')).toMatchObject({
+      who: 'WHO, 2021',
+      fromMemory: false,
+    });
+    expect(words.limits.find(({ id }) => id === 'aegl-3-10')?.fromMemory).toBe(true);
+  });
+
   test('every limit has its line, and every line its times', () => {
     expect(words.limits.map(({ id }) => id)).toEqual(carbonMonoxideLimits.map(({ id }) => id));
     for (const { airAfter, averageAfter } of words.limits) {
