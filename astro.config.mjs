@@ -5,6 +5,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { basePath } from './tools/build/base-path.mjs';
+import { codeSplitting } from './tools/build/code-splitting.mjs';
 import { islandStarts } from './tools/build/island-starts.mjs';
 import { formulae, linksUnder } from './tools/build/markdown-plugins.mjs';
 import { writeNotices } from './tools/build/notices.mjs';
@@ -27,18 +28,7 @@ export default defineConfig({
   },
   vite: {
     plugins: [writeNotices()],
-    environments: {
-      client: {
-        build: {
-          rolldownOptions: {
-            output: {
-              // Every island needs all of these: one file instead of four.
-              codeSplitting: { groups: [{ name: 'preact', test: /node_modules.*preact(?!.signals)/ }] },
-            },
-          },
-        },
-      },
-    },
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting } } } } },
     build: {
       rolldownOptions: {
         // Astro's own mark on pages of a collection; the bundler warns of each, and the pages come out right.

@@ -12,6 +12,6 @@ declare namespace Astro {
     /** Starts the island with the page: src/device/start-now.ts. */
     'client:now'?: boolean;
     /** Starts the island when it is used; the value is the slug of its kept entries: src/device/start-when-used.ts. */
-    'client:use'?: string;
+    'client:use'?: string | true;
   }
 }

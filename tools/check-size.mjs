@@ -23,10 +23,10 @@ const budgets = {
 /** The whole copy for use offline: as sent and as stored. */
 const offlineBudget = { sent: 1_600_000, stored: 15_000_000 };
 
-function kindOf({ path, formulae, islands }) {
+function kindOf({ path, formulae, isCalculator }) {
   if (path === 'bench-session/') return 'bench session';
   if (path === 'practice-engine/') return 'practice engine';
-  if (islands > 0) return 'calculator';
+  if (isCalculator) return 'calculator';
   return formulae > 0 ? 'formulae' : 'prose';
 }
 

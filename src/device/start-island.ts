@@ -2,7 +2,11 @@ type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 type Load = () => Promise<() => Promise<void>>;
 
 /** A way in which an island starts: `load` fetches its parts and gives what wakes it; `value` is what the page says. */
-export type IslandStart = (load: Load, options: { readonly value: string }, island: HTMLElement) => void;
+export type IslandStart = (
+  load: Load,
+  options: { readonly value: string | true },
+  island: HTMLElement,
+) => void;
 
 const failed =
   'A part of this page did not arrive, so it cannot compute. Load the page again once there is a network.';

@@ -4,17 +4,16 @@ import { startIsland, type IslandStart } from './start-island.ts';
 const signsOfUse = ['pointerover', 'pointerdown', 'focusin', 'keydown', 'input', 'change'];
 
 /** Whether there is more to show than the worked example that stands in the page. */
-const hasEntries = (slug: string, island: HTMLElement): boolean =>
-  location.hash.length > 1 ||
-  Object.keys(readKeptForm(slug)).length > 0 ||
+const hasEntries = (slug: string | true, island: HTMLElement): boolean =>
+  (slug !== true && (location.hash.length > 1 || Object.keys(readKeptForm(slug)).length > 0)) ||
   island.contains(document.activeElement);
 
 /** Whether the parts are on this device, so that it costs nothing to fetch them. */
 const isSaved = (): boolean => 'serviceWorker' in navigator && navigator.serviceWorker.controller !== null;
 
 /**
- * `client:use="slug"`: the island stands as the page brought it until somebody uses it, comes with a link, or has
- * entries here.
+ * `client:use`: the island stands as the page brought it until somebody uses it; with a slug, as in
+ * `client:use="unit-converter"`, also until it comes with a link or has entries here.
  */
 const startWhenUsed: IslandStart = (load, { value: slug }, island) => {
   if (isSaved() || hasEntries(slug, island)) return void startIsland(load, island);

@@ -14,5 +14,5 @@ export const nameOf = (address: string) => address || 'front page';
 /** Opens a page and waits until its islands answer, those aside that start when they are seen. */
 export async function open(page: Page, address: string): Promise<void> {
   await page.goto(address);
-  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client="visible"])'));
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
 }

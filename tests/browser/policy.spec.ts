@@ -54,9 +54,7 @@ test.describe('over all pages', () => {
           expect(headers['permissions-policy'], address).toContain('camera=()');
           expect(headers['referrer-policy'], address).toBe('no-referrer');
           expect(headers['x-content-type-options'], address).toBe('nosniff');
-          await page.waitForFunction(
-            () => !document.querySelector('astro-island[ssr]:not([client="visible"])'),
-          );
+          await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
           // To its end, so that what starts when it is seen starts.
           await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
           seen += 1;

@@ -9,15 +9,19 @@ function watchPaint() {
   }).observe({ type: 'largest-contentful-paint', buffered: true });
 }
 
+/** Types as soon as there is a field, and waits for the answer: 10 inHg are 33.86 kPa. */
 function watchReady() {
-  const look = () => {
-    if (window.readyAt === undefined && document.querySelector('[data-ready], astro-island:not([ssr])'))
-      window.readyAt = performance.now();
-  };
-  new MutationObserver(look).observe(document, {
-    subtree: true,
-    childList: true,
-    attributeFilter: ['ssr', 'data-ready'],
+  const answered = () => document.body.textContent.includes('33.86');
+  addEventListener('DOMContentLoaded', () => {
+    const field = document.querySelector('#typed');
+    field.focus();
+    field.value = field.value.replace('9', '10');
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    const look = () => {
+      if (answered()) window.readyAt ??= performance.now();
+    };
+    look();
+    new MutationObserver(look).observe(document, { subtree: true, childList: true, characterData: true });
   });
 }
 

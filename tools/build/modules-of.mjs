@@ -17,11 +17,12 @@ export function modulesOf(folder, file, { later = false } = {}, found = new Set(
 
 const attribute = (tag, name) => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1];
 
-/** The islands of a page: how each starts, and the addresses of the modules that it starts with. */
+/** The islands of a page: how each starts, whether it keeps entries, and the addresses of the modules that it starts with. */
 export const islandsOf = (html) =>
   [...html.matchAll(/<astro-island\b[^>]*>/g)].map(([tag]) => ({
     tag,
     starts: attribute(tag, 'client'),
+    keepsEntries: !attribute(tag, 'opts')?.includes('&quot;value&quot;:true'),
     modules: ['component-url', 'renderer-url', 'before-hydration-url'].flatMap(
       (name) => attribute(tag, name) ?? [],
     ),

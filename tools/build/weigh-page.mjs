@@ -16,7 +16,7 @@ function sentBytes(path) {
 
 /**
  * What a page weighs, in bytes: `all` of HTML, styles and scripts as it is opened, `scripts` alone, `inUse` the scripts
- * once all of it is used, `first` HTML and styles; and how many elements, formulae and islands it has.
+ * once all of it is used, `first` HTML and styles; and how many elements, formulae it has, and whether it is a calculator.
  */
 export function weighPage(folder, file) {
   const html = readFileSync(join(folder, file), 'utf8');
@@ -42,6 +42,6 @@ export function weighPage(folder, file) {
     all: first + sum(scripts),
     nodes: html.match(/<[a-z][^>]*>/g)?.length ?? 0,
     formulae: html.match(/<math\b/g)?.length ?? 0,
-    islands: islands.length,
+    isCalculator: islands.some(({ starts, keepsEntries }) => starts === 'now' || keepsEntries),
   };
 }

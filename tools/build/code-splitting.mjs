@@ -1,0 +1,29 @@
+/*
+ * Which modules reach a browser in one file. On a slow network the number of files costs more than their size, and each
+ * alone packs badly. What is not named is split by who imports it.
+ */
+const under = (folder, names) => new RegExp(String.raw`[\\/]${folder}[\\/](?:${names})`, 'u');
+
+export const codeSplitting = {
+  groups: [
+    { name: 'preact', test: /[\\/]node_modules[\\/](?:@astrojs[\\/])?preact[\\/]/u },
+    { name: 'site', test: under('device', 'site-address|service-worker|trusted-addresses') },
+    {
+      name: 'figures',
+      test: under(
+        'calculators',
+        'result|format-number|exact-definitions|format-pressure|pressure-unit|column-|number-in-words|quantities|unit-spelling',
+      ),
+    },
+    {
+      name: 'form',
+      test: (id) =>
+        under('islands', 'calculator[\\\\/]').test(id) ||
+        under('device', 'kept-form|fragment|clipboard|settings').test(id) ||
+        under(
+          'calculators',
+          'calculator-|describe-problem|parse-number|plain-number|parse-quantity|parse-pressure|parse-choice|parse-ambient\\.ts',
+        ).test(id),
+    },
+  ],
+};
