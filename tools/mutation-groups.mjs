@@ -116,7 +116,7 @@ export const groups = {
   advice: {
     files:
       'next-step check-session linkage most-moved-carburettor sign-off-round wrong-way reading-course example-sessions protocol',
-    unit: 'next-step sessions linkage sign-off-round wrong-way reading-course',
+    unit: 'next-step linkage sign-off-round wrong-way reading-course',
     property: 'linkage',
   },
   bench: {
