@@ -150,13 +150,17 @@ export const groups = {
   },
   engine: {
     files:
-      'practice-engine practice/{act,advance,breathing,check-exercise,constants,engine,exercise,friction,invent,leak-at-speeds,look,random,state,steady}',
+      'practice-engine practice/{act,advance,breathing,check-exercise,constants,engine,exercise,friction,invent,leak-at-speeds,look,random,review,run,state,steady}',
     unit: 'practice-engine leak-at-speeds',
     property: 'practice-engine',
   },
-  hands: {
-    files: 'practice/{advice,counted-turns,lessons,operator,play,replay,review,run}',
-    unit: 'practice-engine practice-lessons practice-play practice-job',
+  lessons: {
+    files: 'practice/{advice,counted-turns,lessons,play,replay}',
+    unit: 'practice-lessons practice-play',
+  },
+  job: {
+    files: 'practice/operator',
+    unit: 'practice-engine practice-job',
   },
   practice: {
     files: 'practice-engine-{answer,faults,form,review-words,words}',

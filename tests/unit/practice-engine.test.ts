@@ -38,8 +38,9 @@ import type {
   Result,
 } from '../../src/calculators/index.ts';
 import { airInKgPerS, airOutKgPerS, ripplePa, runnerPa } from '../../src/calculators/practice/breathing.ts';
-import { intakeK, warmK } from '../../src/calculators/practice/constants.ts';
+import { intakeK, tooHotK, warmK } from '../../src/calculators/practice/constants.ts';
 import { frictionPa } from '../../src/calculators/practice/friction.ts';
+import { holdingReach, leftAlone } from '../../src/calculators/practice/steady.ts';
 import { agrees, readDataRows, toNumber } from '../../truth/data-rows.ts';
 import { mmHg } from '../engine/invented.ts';
 import { tolerances } from '../tolerances.ts';
@@ -202,6 +203,17 @@ describe('its physics against what is published', () => {
     );
     expect(ledger.indicatedJ / ledger.fuelJ).toBeCloseTo(engine.indicatedEfficiency, 12);
     expect(ledger.airInKg).toBeGreaterThan(0.1);
+  });
+
+  test('left alone at the reach that holds the speed, it comes to rest at that speed', () => {
+    const engine = engineOf({ seed: 9 });
+    const { controls } = firstState(engine, 0);
+    const held = holdingReach(engine, controls, engine.targetRpm, warmK);
+    const rest = leftAlone(engine, controls, held);
+    expect(rest.rpm / engine.targetRpm).toBeCloseTo(1, 6);
+    for (const [i, pa] of trueDepressionsPa(engine, controls).entries())
+      expect(rest.depressionsPa[i]! / pa).toBeCloseTo(1, 6);
+    expect(leftAlone(engine, controls, held + 0.05).rpm).toBeGreaterThan(rest.rpm + 50);
   });
 
   test('run long enough, it settles where the balance of torque says', () => {
@@ -424,6 +436,16 @@ describe('a run', () => {
     );
     expect(workDone(run)).toBe(3);
     expect(workDone(writeReading(run) ?? run)).toBe(4);
+  });
+
+  test('counts the seconds in which it was too hot, and keeps the hottest', () => {
+    const run = started();
+    const hot = { ...run, state: { ...run.state, metalK: tooHotK + 20 } };
+    expect(passTime(run, 3).tooHotSeconds).toBe(0);
+    const later = passTime(hot, 3);
+    expect(later.tooHotSeconds).toBeCloseTo(3, 9);
+    expect(later.hottestK).toBeGreaterThan(tooHotK);
+    expect(passTime({ ...hot, tooHotSeconds: 60 }, 3).tooHotSeconds).toBeCloseTo(63, 9);
   });
 
   test('small movements of hand and tap are one entry', () => {
