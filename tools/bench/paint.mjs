@@ -9,10 +9,11 @@ function watchPaint() {
   }).observe({ type: 'largest-contentful-paint', buffered: true });
 }
 
-/** Types as soon as there is a field, and waits for the answer: 10 inHg are 33.86 kPa. */
+/** Types as soon as the page has been read, and waits for the answer: 10 inHg are 33.86 kPa. */
 function watchReady() {
   const answered = () => document.body.textContent.includes('33.86');
-  addEventListener('DOMContentLoaded', () => {
+  document.addEventListener('readystatechange', () => {
+    if (document.readyState !== 'interactive') return;
     const field = document.querySelector('#typed');
     field.focus();
     field.value = field.value.replace('9', '10');

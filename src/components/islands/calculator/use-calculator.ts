@@ -73,12 +73,15 @@ export interface Calculator<Described extends Announced, Field extends string> {
 function useAnswerAfterPause<Described, Field extends string>(
   latest: FormAnswer<Described, Field>,
 ): FormAnswer<Described, Field> {
-  const [shown, setShown] = useState(latest);
+  const shown = useRef(latest);
+  const [waited, setWaited] = useState(latest);
   useEffect(() => {
-    const waiting = setTimeout(() => setShown(latest), latest.ok ? 0 : pauseMs);
+    if (latest.ok) return;
+    const waiting = setTimeout(() => setWaited(latest), pauseMs);
     return () => clearTimeout(waiting);
   }, [latest]);
-  return latest.ok ? latest : shown;
+  if (latest.ok || waited === latest) shown.current = latest;
+  return shown.current;
 }
 
 /** Text and state of a calculator: the form, its answer, its link, and the entries kept on the device. */
