@@ -4,7 +4,7 @@ import { benchDefaults } from '../../src/calculators/bench-defaults.ts';
 import { cfkConstants } from '../../src/calculators/coburn-forster-kane-constants.ts';
 import * as dryAir from '../../src/calculators/dry-air.ts';
 import * as definitions from '../../src/calculators/exact-definitions.ts';
-import { constantGroups, constantOrigins, constantTables } from '../../src/calculators/index.ts';
+import { constantGroups, constantOrigins, constantTables, liquids } from '../../src/calculators/index.ts';
 import * as invented from '../../src/calculators/practice/constants.ts';
 import { squaredDivisors } from '../../src/calculators/standard-uncertainty.ts';
 import { calculators } from '../../src/content/calculators.ts';
@@ -101,6 +101,14 @@ describe('list of tables', () => {
       expect(ids.length, what).toBeGreaterThan(0);
       expect(new Set(ids).size, what).toBe(ids.length);
       for (const id of ids) expect(Object.keys(sources), what).toContain(id);
+    }
+  });
+
+  it('names the sources of the densities of liquids, and of how they expand', () => {
+    const ids = constantTables.find(({ what }) => what.startsWith('Liquids'))?.sources;
+    for (const { sourceId, density } of liquids) {
+      expect(ids).toContain(sourceId);
+      if (density.kind === 'expansion') expect(ids).toContain(density.expansionSourceId);
     }
   });
 

@@ -182,6 +182,8 @@ describe('describeProblem(problem, words)', () => {
   it('cuts a long quotation and keeps it on one line', () => {
     const sentence = describeProblem({ kind: 'not-a-number', typed: `a\n${'b'.repeat(60)}` });
     expect(sentence).toContain(`“a ${'b'.repeat(38)}…”`);
+    expect(describeProblem({ kind: 'not-a-number', typed: ' x \n y ' })).toContain('“x y”');
+    expect(describeProblem({ kind: 'not-a-number', typed: 'c'.repeat(40) })).toContain(`“${'c'.repeat(40)}”`);
   });
 
   it('offers both readings of a comma, one of them in words', () => {
@@ -210,6 +212,14 @@ describe('describeProblem(problem, words)', () => {
     expect(describeReadings([-999_000, -999])[0]).toBe('minus nine hundred and ninety-nine thousand');
     expect(describeReadings([1_000_000, 1_000])[0]).toBe('1000000');
     expect(describeReadings([0.1234, 0.000_123_4])).toEqual(['0.1234', '0.0001234']);
+  });
+
+  it('counts carburettors from 1, and speaks of none where no field names one', () => {
+    const at = (field: string): string => describeProblem({ kind: 'no-readings', field });
+    expect(at('carburettors.11')).toBe('Give at least one reading of carburettor 12; there is none.');
+    expect([at('readings'), at('carburettors.1.rpm'), at('own.carburettors.1')]).toEqual(
+      new Array(3).fill('Give at least one reading; there is none.'),
+    );
   });
 
   it('throws for a kind without words', () => {
