@@ -66,7 +66,7 @@ export const groups = {
   },
   air: {
     files:
-      'compressible-flow isentropic-relations throttle-{flow,plate} engine-air-flow speed-of-sound firing-frequency dry-air molar-gas-constant standard-atmosphere station-pressure carried-reading motoring-friction air-shares worth-of-a-difference',
+      'compressible-flow isentropic-relations throttle-{flow,plate} engine-air-flow speed-of-sound firing-frequency dry-air standard-atmosphere station-pressure carried-reading motoring-friction air-shares worth-of-a-difference',
     unit: 'compressible-flow compressible-flow-check-values engine-speed engine-speed-sound-check-values standard-atmosphere atmosphere-check-values ambient-pressure air-shares worth-of-a-difference',
     property: 'compressible-flow standard-atmosphere',
   },
@@ -172,7 +172,7 @@ export const groups = {
     property: 'explorables',
   },
   constants: {
-    files: 'constants constants/* index',
+    files: 'constants constants/* molar-gas-constant index',
     unit: 'constants',
   },
 };
