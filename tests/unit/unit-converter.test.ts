@@ -4,6 +4,7 @@ import {
   converterQuantities,
   familyOf,
   keepTypedUnit,
+  pressureKindWords,
   pressureUnits,
   quantitiesOfUnit,
   unitConverterExample,
@@ -300,5 +301,43 @@ describe('describeConversions(conversions)', () => {
     expect(tableOf(unitConverterExample).announcement).toBe(
       '9 inHg below an ambient pressure of 101.325 kPa. That is 30.48 kilopascals; 304.8 millibars; 228.6 millimetres of mercury; 22.86 centimetres of mercury; 4.420 pounds per square inch.',
     );
+  });
+});
+
+describe('the words of the converter', () => {
+  it.each<[typed: string, rest: Partial<ConversionForm>, understood: string]>([
+    ['-9 inHg', { kind: 'gauge' }, '−9 inHg gauge, counted from an ambient pressure of 101.325 kPa.'],
+    ['9 inHg', { kind: 'absolute' }, '9 inHg absolute, under an ambient pressure of 101.325 kPa.'],
+    ['9 inHg', { kind: 'difference' }, 'A difference of 9 inHg; the ambient pressure does not matter.'],
+    ['9,5 inHg', {}, '9,5 inHg below an ambient pressure of 101,325 kPa.'],
+    ['9,5 mm', { quantity: 'length', usualUnit: 'mm' }, 'A length of 9,5 mm.'],
+    ['60 mph', { quantity: 'speed', usualUnit: 'km/h' }, 'A speed of 60 mph.'],
+  ])('%s, %o', (typed, rest, understood) => {
+    const table = tableOf(form(typed, rest));
+    expect(table.understood).toBe(understood);
+    expect(table.announcement.startsWith(`${understood} That is `)).toBe(true);
+    expect(table.headings.length).toBe(rest.quantity !== undefined || rest.kind === 'difference' ? 1 : 3);
+  });
+
+  it('says what each kind is counted from, and which sign it carries', () => {
+    const { depression, gauge, absolute, difference } = pressureKindWords;
+    expect(depression.choice).toMatch(/^Depression: a vacuum/u);
+    expect(depression.countedFrom).toMatch(/^below the ambient/u);
+    expect(gauge.choice).toMatch(/^Gauge pressure: minus below/u);
+    expect(gauge.countedFrom).toMatch(/^from the ambient/u);
+    expect(absolute.choice).toMatch(/^Absolute/u);
+    expect(absolute.countedFrom).toMatch(/^above perfect vacuum/u);
+    expect(difference.choice).toMatch(/^Difference/u);
+    expect(difference.countedFrom).toMatch(/^between two/u);
+  });
+
+  it.each<[typed: string, rest: Partial<ConversionForm>, sentence: string]>([
+    ['40 inHg', {}, 'from 0 to 29.92 inHg; you gave 40 inHg.'],
+    ['-40 inHg', { kind: 'gauge' }, 'of at least −29.92 inHg'],
+  ])('%s %o is beyond the ambient pressure, in the unit that was typed', (typed, rest, sentence) => {
+    const answer = answerUnitConverter(form(typed, rest));
+    const said = answer.ok ? [] : answer.problems;
+    expect(said.map(({ field }) => field)).toEqual(['typed']);
+    expect(said[0]?.sentence.replaceAll('\u00a0', ' ')).toContain(sentence);
   });
 });
