@@ -55,6 +55,57 @@ describe('the worked example', () => {
   });
 });
 
+describe('each line of the answer says what it is', () => {
+  const lines = (part: Part): string[] => {
+    const { levels, build } = answer(part);
+    return [...levels, ...build].map(({ label, text, note = '' }) =>
+      [label, text, note].join(' | ').replaceAll('\u00a0', ' '),
+    );
+  };
+
+  it('two legs of water between two carburettors', () => {
+    // 30 × 13.595 08 / 0.998 207 = 408.6 mm, or 16.1 in; 17.35 mL of it weigh as many grams.
+    expect(lines({})).toEqual([
+      '30 mmHg between two carburettors | 409 mm | 16.1 in; between the levels',
+      '1 mmHg | 13.62 mm | of reading',
+      '1 mm of reading | 0.0734 mmHg | ',
+      '250 mmHg against the open air | 3.40 m | 134 in; upright, for comparison',
+      'Density | 998.2 kg/m³ | at 20 °C',
+      'Each leg, bottom to top | 511 mm | 20.1 in; a quarter more than the level',
+      'Tube, all of it | 1.12 m | 44.2 in; with the bend',
+      'Liquid, to half of each leg | 17 mL | 17 g',
+      'Each of two catch pots holds | 35 mL | one in each line, in and out at the top',
+    ]);
+  });
+
+  it('a leaning tube out of a well, a liquid of one’s own, one carburettor', () => {
+    // 3 × 13.595 1 = 40.8 mm upright, over sin 20° + (6/60)² = 0.352: 115.9 mm.
+    const part: Part = { kind: 'inclined', sides: 'depression', depression: '3 mmHg', liquid: 'own' };
+    expect(lines(part)).toEqual([
+      '3 mmHg against the open air | 116 mm | 4.56 in; along the tube',
+      '1 mmHg | 38.62 mm | of reading',
+      '1 mm of reading | 0.0259 mmHg | ',
+      'Density | 1000 kg/m³ | as you gave it',
+      'Tube out of the well | 145 mm | 5.70 in; a quarter more than the level',
+      'Tube, all of it | 245 mm | 9.64 in; with what dips into the well',
+      'Liquid in the well | 14 mL | 14 g',
+      'The catch pot holds | 28 mL | in and out at the top',
+    ]);
+    const described = answer(part);
+    expect(described.levelWords.replaceAll('\u00a0', ' ')).toBe('L is 116 mm, h is 40.8 mm.');
+    expect(described.verdict).toMatch(/a catch pot in the line to the engine\.$/u);
+  });
+
+  it('oil to three figures, at the temperature that was given', () => {
+    const { levels } = answer({ liquid: 'sae-30w', temperature: '21.115 °C' });
+    const density = levels.find(({ id }) => id === 'density');
+    expect([density?.text, density?.note].map((text) => text?.replaceAll('\u00a0', ' '))).toEqual([
+      '890 kg/m³',
+      'at 21.12 °C',
+    ]);
+  });
+});
+
 describe('what the column is good for', () => {
   it('one carburettor against the air does not stand on a bench: the difference is recommended', () => {
     const described = answer({ sides: 'depression' });
