@@ -241,6 +241,14 @@ test('two windows: the second leaves again, and the first has never stopped', as
   await expect(saved(page)).toHaveText('Saved on this device only.');
 });
 
+test('a browser that cannot tell a second window to wait says so', async ({ page }) => {
+  await page.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'locks'));
+  await begin(page);
+  await enter(page, 210);
+  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await expect(page.locator('.log')).toContainText('Keep this session in one window');
+});
+
 test.describe('engine time', () => {
   /** Shifts the wall clock, and the one that only counts, by so many minutes. */
   const shift = (page: Page, wall: number, steady = 0): Promise<void> =>
@@ -301,6 +309,20 @@ test.describe('engine time', () => {
       await enter(page, 232);
       await expect(page.getByText('Did the engine run')).toHaveCount(0);
     });
+
+  test('a window that only shows the session does not ask', async ({ page }) => {
+    await begin(page);
+    await enter(page, 210);
+    await expect(saved(page)).toHaveText('Saved on this device only.');
+    const other = await page.context().newPage();
+    await goOn(other);
+    await expect(other.getByText('This session is open in another window.')).toBeVisible();
+    await shift(other, 40);
+    await other.waitForTimeout(2500);
+    await expect(other.getByText('Did the engine run')).toHaveCount(0);
+    await shift(page, 40);
+    await expect(banner(page)).toContainText('Did the engine run');
+  });
 
   test('a session that is opened forty minutes later asks as well', async ({ page }) => {
     await page.clock.setFixedTime(new Date('2026-11-14T09:00:00Z'));
