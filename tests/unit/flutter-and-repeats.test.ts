@@ -156,3 +156,31 @@ test('a question that the form would not let through is refused by the computati
   ] as const)
     expect(computeFlutterAndRepeats({ ...parsed.value, ...part })).toMatchObject({ problem: { field } });
 });
+
+describe('parseFlutterAndRepeats(form)', () => {
+  const parse = (part: Partial<Record<FlutterField, string>>) =>
+    parseFlutterAndRepeats({ ...example, ...part });
+
+  test.each<[part: Partial<Record<FlutterField, string>>, kind: string]>([
+    [{ readings: 'x' }, 'not-a-number'],
+    [{ readings: '2.5' }, 'not-whole'],
+    [{ readings: '1' }, 'too-few-readings'],
+    [{ readings: '1001' }, 'too-few-readings'],
+    [{ rpm: 'fast' }, 'not-a-number'],
+    [{ rpm: '2100 rpm or so' }, 'not-a-number'],
+    [{ rpm: '99' }, 'out-of-range'],
+    [{ damping: 'x' }, 'not-a-number'],
+    [{ damping: '11 min' }, 'out-of-range'],
+    [{ distribution: 'even' }, 'unknown-choice'],
+  ])('%o: the problem names its field', (part, kind) => {
+    const [field] = Object.keys(part);
+    expect(parse(part)).toMatchObject({ ok: false, problems: [{ field, problem: { kind, field } }] });
+  });
+
+  test('takes the fewest and the most readings, and a speed with its unit or without', () => {
+    for (const readings of ['2', '1000'])
+      expect(parse({ readings })).toMatchObject({ value: { readings: Number(readings) } });
+    for (const rpm of ['2100', '2100rpm', '2100  r/min', '2100 1/min ', '2100 RPM'])
+      expect(parse({ rpm })).toMatchObject({ value: { rpm: 2100 } });
+  });
+});
