@@ -34,6 +34,32 @@ describe('computeGaugeTrial(typed, unit)', () => {
     );
   });
 
+  it('raises it as soon as the repeats scatter more than swing and step explain', () => {
+    // Variances of 18/6 = 3 and 16.8/4 = 4.2, against 3²/3 + 1²/12 = 3.08.
+    const measured = valueOf({ swing: '227; 233', repeats: '228; 232; 229; 231; 228; 232; 230' });
+    expect(measured.raised).toBe(false);
+    expect(valueOf({ swing: '227; 233', repeats: '228; 232; 228; 232; 231' }).raised).toBe(true);
+  });
+
+  it('finds the step whatever the order, and not from the last digit of a fraction', () => {
+    const measured = valueOf({ swing: '220; 250', repeats: '220; 250; 235; 220; 250' });
+    expect(measured.resolutionPa / mmHg).toBeCloseTo(15, 9);
+  });
+
+  it('takes what two readings differ by chance out of the slip, by hand; a reading without its second is left', () => {
+    // (10² + 10² + 20²)/3 = 200, less 2 (3²/3 + 1²/12); 100 mmHg a turn.
+    const typed = {
+      swing: '227; 233',
+      repeats: '230; 231; 230; 230; 231',
+      locking: '230; 240; 230; 220; 230; 250; 230',
+    };
+    const measured = computeGaugeTrial(typed, 'mmHg', undefined, 100 * mmHg);
+    expect(measured.ok && measured.value.lockShiftTurns).toBeCloseTo(Math.sqrt(200 - 37 / 6) / 100, 9);
+    expect(computeGaugeTrial({ ...typed, locking: ' ' }, 'mmHg')).toMatchObject({
+      value: { lockShiftTurns: null },
+    });
+  });
+
   it('finds the slip on locking that made the changes, within the doubt of a long test', () => {
     const random = randomFrom(5);
     const pairs = Array.from({ length: 400 }, () => {
