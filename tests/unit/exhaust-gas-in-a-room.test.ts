@@ -60,6 +60,35 @@ describe('the worked example', () => {
     expect(figure(words, 'mass')).toBe('5431 mg/m³');
   });
 
+  test('each line says what it is; what is not there has no line', () => {
+    expect(words.lines.map(({ label, note = '' }) => [plain(label), note].join(' | '))).toEqual([
+      'In the air after 20 min | ',
+      'The same by mass | ',
+      'Carbon monoxide given off | ',
+      'Dry exhaust of the engine | ',
+      'Its mixture, λ | air over what the fuel needs',
+      'Air in the room | ',
+      'First rise | ',
+      'Where it would end | if the engine ran on',
+      'An hour after the engine stops | nothing opened',
+    ]);
+    for (const { text, copied } of words.lines) expect(copied).toBe(plain(text));
+    const { lines } = answerTo({ sourceAs: 'flow', airChanges: '0' });
+    expect(lines.map(({ id }) => id)).toEqual(['final', 'mass', 'source', 'room', 'rise', 'afterwards']);
+  });
+
+  test('the pictures are told in words, from the start to the end', () => {
+    expect(plain(words.bloodCaption)).toMatch(
+      /^Carboxyhaemoglobin by .* Kane, from 0\.80 % at the start\.$/u,
+    );
+    expect(plain(words.airPlot)).toMatch(
+      /^Concentration against time, from 0 ppm at the start to 4664 ppm after 20 min/u,
+    );
+    expect(plain(words.bloodPlot)).toMatch(
+      /^Carboxyhaemoglobin against time: after 20 min 21 % at rest, 46 % at light work/u,
+    );
+  });
+
   test('says the end, the danger that it passes on the way, and what no figure permits', () => {
     expect(plain(words.lead)).toBe(
       'After 20 min this sum has 4664 ppm of carbon monoxide in the air of the room. It is past 1200 ppm within 4 min 50 s: immediately dangerous to life or health (NIOSH).',
