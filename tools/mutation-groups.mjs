@@ -72,11 +72,11 @@ export const groups = {
   },
   units: {
     files:
-      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} conversion-table parse-measure',
-    unit: 'measure-units pressure-units pressure-units-check-values unit-converter',
+      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} parse-measure',
+    unit: 'measure-units pressure-units pressure-units-check-values',
   },
   converter: {
-    files: 'unit-converter{,-answer,-digits,-form,-measures,-quantities,-words}',
+    files: 'conversion-table unit-converter{,-answer,-digits,-form,-measures,-quantities,-words}',
     unit: 'answers calculator-forms unit-converter unit-converter-link',
     property: 'unit-converter',
   },

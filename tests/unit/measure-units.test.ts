@@ -274,6 +274,8 @@ describe('convertMeasure(figure, from, to)', () => {
     expect(convert(32, temperatures, 'F', 'C')).toBe(0);
     expect(convert(-40, temperatures, 'F', 'C')).toBe(-40);
     expect(convert(212, temperatures, 'F', 'C')).toBe(100);
+    expect(fromSi(293.15, measureUnit(temperatures, 'F'))).toBeCloseTo(68, 10);
+    expect(toSi(68, measureUnit(temperatures, 'F'))).toBeCloseTo(293.15, 10);
   });
 
   it('threads per inch count the other way round', () => {
