@@ -130,7 +130,7 @@ export const groups = {
   },
   analyser: {
     files: 'balance-analyser-{answer,lines,words} screw-words',
-    unit: 'answers balance-analyser balance-analyser-form',
+    unit: 'answers balance-analyser balance-analyser-form screw-words',
     property: 'balance-analyser',
   },
   figures: {
