@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { runInNewContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
+import { mathsCharacters } from '../../tools/build/maths-characters.mjs';
 import { addressOf, writeWorker } from '../../tools/build/write-worker.mjs';
 import { builds, filesOf, pagesOf } from './built-site.ts';
 
@@ -27,11 +28,23 @@ describe.each(builds)('files of $folder', (build) => {
     expect(saved.megabytes).toBeLessThan(5); // a phone on a slow line waits for it once
   });
 
+  it('the face of the formulae was cut for every character of them (npm run maths-face)', () => {
+    const cut = JSON.parse(readFileSync('src/styles/maths-characters.json', 'utf8')) as string;
+    const set = mathsCharacters(build.folder);
+    expect(set.length).toBeGreaterThan(50);
+    expect(set.filter((character) => !cut.includes(character))).toEqual([]);
+  });
+
   it('the notices name every package that reaches the reader, with its licence', () => {
     const read = (file: string) =>
       JSON.parse(readFileSync(file, 'utf8')) as { dependencies: object; version: string };
     const notices = text('notices.txt');
-    for (const name of [...Object.keys(read('package.json').dependencies), 'astro', 'pagefind'])
+    for (const name of [
+      ...Object.keys(read('package.json').dependencies),
+      'astro',
+      'pagefind',
+      '@fontsource/stix-two-math',
+    ])
       expect(notices).toContain(`\n${name} ${read(`node_modules/${name}/package.json`).version}, `);
     const permissions = notices.match(/Permission is hereby granted|Permission to use, copy, modify/gu);
     expect(permissions?.length).toBeGreaterThanOrEqual(notices.match(/^-{72}$/gmu)?.length ?? Infinity);
@@ -72,7 +85,7 @@ describe.each(builds)('files of $folder', (build) => {
     if (build.site) {
       expect(robots).toContain(`Sitemap: ${build.site}${build.base}sitemap.xml\n`);
       expect(text('sitemap.xml')).toContain(`<loc>${build.site}${build.base}</loc>`);
-      expect(text('sitemap.xml')).not.toContain('/search/');
+      expect(text('sitemap.xml')).not.toContain('404');
     }
   });
 });

@@ -2,8 +2,8 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
 const modules = new URL('../../node_modules/', import.meta.url).pathname;
-/** Astro starts the islands by a script in the page; the search program comes after the bundler. */
-const notBundled = ['astro', 'pagefind'];
+/** Astro starts the islands by a script in the page, the search program comes after the bundler, the face of the formulae is cut out of its package. */
+const notBundled = ['astro', 'pagefind', '@fontsource/stix-two-math'];
 
 /** The package that a bundled module belongs to, or null where it is ours. */
 const packageOf = (id) => /.*\/node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1] ?? null;
@@ -20,7 +20,7 @@ export function noticesOf(names) {
     return `${name} ${version}, ${license}\n\n${text.trim()}`;
   });
   const rule = `\n\n${'-'.repeat(72)}\n\n`;
-  return `Packages of others whose code is part of this site.${rule}${notices.join(rule)}\n`;
+  return `Packages of others of which a part is in this site.${rule}${notices.join(rule)}\n`;
 }
 
 /** Adds `notices.txt` to the pages: the licences of all packages that the bundler took something from. */

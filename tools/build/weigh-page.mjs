@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, constants } from 'node:zlib';
+import { listFiles } from './list-files.mjs';
 import { islandsOf, modulesOf } from './modules-of.mjs';
 
 const packed = new Map();
@@ -16,7 +17,7 @@ function sentBytes(path) {
 
 /**
  * What a page weighs, in bytes: `all` of HTML, styles and scripts as it is opened, `scripts` alone, `inUse` the scripts
- * once all of it is used, `first` HTML and styles; and how many elements, formulae it has, and whether it is a calculator.
+ * once all of it is used, `first` HTML and styles, `fonts` besides; and how many elements, formulae it has, and whether it is a calculator.
  */
 export function weighPage(folder, file) {
   const html = readFileSync(join(folder, file), 'utf8');
@@ -34,6 +35,8 @@ export function weighPage(folder, file) {
   const inUse = graph([...own, ...islands.flatMap(({ modules }) => modules)], { later: true });
   const sum = (files) => [...files].reduce((total, each) => total + sentBytes(join(folder, each)), 0);
   const first = sentBytes(join(folder, file)) + sum(new Set(styles));
+  const formulae = html.match(/<math\b/g)?.length ?? 0;
+  const faces = formulae === 0 ? [] : listFiles(folder).filter((each) => each.endsWith('.woff2'));
   return {
     path: file.replace(/(^|\/)index\.html$/, '$1'),
     first,
@@ -41,7 +44,8 @@ export function weighPage(folder, file) {
     inUse: sum(inUse),
     all: first + sum(scripts),
     nodes: html.match(/<[a-z][^>]*>/g)?.length ?? 0,
-    formulae: html.match(/<math\b/g)?.length ?? 0,
+    formulae,
+    fonts: sum(faces),
     isCalculator: islands.some(({ starts, keepsEntries }) => starts === 'now' || keepsEntries),
   };
 }
