@@ -1,5 +1,4 @@
-import type { StoredSession } from '../../../device/stored-session.ts';
-import { isEnded } from '../../../device/stored-session.ts';
+import { isEnded, type StoredSession } from '../../../device/stored-session.ts';
 import { BenchView } from './BenchView.tsx';
 import { ElsewhereBanner } from './ElsewhereBanner.tsx';
 import { RecordView } from './RecordView.tsx';

@@ -18,7 +18,7 @@ export type SetUpRequest =
   | { readonly from: 'session'; readonly session: StoredSession };
 
 /** The answers that the form begins with, and where they come from. */
-export type SetUpStart = {
+type SetUpStart = {
   readonly answers: SetUpAnswers;
   readonly readings: string;
   readonly notice: string | null;
