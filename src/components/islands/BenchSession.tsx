@@ -13,6 +13,17 @@ import type { Mark } from './bench-session/words.ts';
 const OpenSession = later(async () => (await import('./bench-session/OpenSession.tsx')).default);
 const SetUp = later(async () => (await import('./bench-session/SetUp.tsx')).default);
 
+/** In words, why there is nothing to set up; null as well where the part that knows did not arrive, which the set-up then says. */
+const refusalOf = async (request: SetUpRequest): Promise<string | null> => {
+  try {
+    const { setUpStart } = await import('./bench-session/set-up-start.ts');
+    const start = setUpStart(request);
+    return typeof start === 'string' ? start : null;
+  } catch {
+    return null;
+  }
+};
+
 /** The main job, from set-up to record. */
 export default function BenchSession() {
   const [state, actions] = useBench();
@@ -22,14 +33,18 @@ export default function BenchSession() {
 
   useEffect(() => {
     setMark(decimalMark());
-    const followLink = (): void => {
+    const followLink = async (): Promise<void> => {
       const fragment = readFragment();
       if (!isSessionLink(fragment)) return;
-      setRefused(null);
+      const request = { from: 'link', fragment } as const;
+      const refusal = await refusalOf(request);
+      setRefused(refusal);
+      // A link that cannot be read leaves an open session as it is.
+      if (refusal !== null) return;
       actions.open(null);
-      setSetUp({ from: 'link', fragment });
+      setSetUp(request);
     };
-    followLink();
+    void followLink();
     addEventListener('hashchange', followLink);
     return () => removeEventListener('hashchange', followLink);
   }, []);
@@ -69,10 +84,6 @@ export default function BenchSession() {
           onBegin={(session) => {
             setSetUp(null);
             actions.begin(session);
-          }}
-          onRefused={(words) => {
-            setRefused(words);
-            setSetUp(null);
           }}
           onLeave={() => setSetUp(null)}
         />

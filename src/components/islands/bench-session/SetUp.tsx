@@ -10,20 +10,15 @@ import { SetUpForm } from './SetUpForm.tsx';
 interface Props {
   readonly request: SetUpRequest;
   readonly onBegin: (session: StoredSession) => void;
-  /** In words, why there is nothing to set up. */
-  readonly onRefused: (words: string) => void;
   readonly onLeave: () => void;
 }
 
 /** The set-up of a session; the address follows it, and opens the same anywhere. */
-export default function SetUp({ request, onBegin, onRefused, onLeave }: Props) {
+export default function SetUp({ request, onBegin, onLeave }: Props) {
   const start = useMemo(() => setUpStart(request), [request]);
   const [said, setSaid] = useState('');
-  useEffect(() => {
-    if (typeof start === 'string') onRefused(start);
-    // The bench is at hand before the engine runs.
-    else void import('./OpenSession.tsx').catch(() => undefined);
-  }, [start]);
+  // The bench is at hand before the engine runs.
+  useEffect(() => void import('./OpenSession.tsx').catch(() => undefined), []);
   if (typeof start === 'string') return null;
 
   const copyLink = async (answers: SetUpAnswers, readings: string): Promise<void> => {
