@@ -27,6 +27,7 @@ export default {
   cleanTempDir: 'always',
   // Half of the mutants are read when a file is first loaded, so that all tests of the group run for each.
   warnings: { slow: false },
-  // A loop that never ends is noticed after this and one and a half times what the tests take.
+  // A loop that never ends is noticed after this and a part of what the tests take while it is counted what they run.
   timeoutMS: 5000,
+  timeoutFactor: 0.3,
 };

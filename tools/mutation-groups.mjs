@@ -149,8 +149,13 @@ export const groups = {
     property: 'checklists',
   },
   engine: {
+    files: 'practice/{advance,breathing,friction,state,steady}',
+    unit: 'practice-engine leak-at-speeds',
+    property: 'practice-engine',
+  },
+  hands: {
     files:
-      'practice-engine practice/{act,advance,breathing,check-exercise,constants,engine,exercise,friction,invent,leak-at-speeds,look,random,review,run,state,steady}',
+      'practice-engine practice/{act,check-exercise,constants,engine,exercise,invent,leak-at-speeds,look,random,review,run}',
     unit: 'practice-engine leak-at-speeds',
     property: 'practice-engine',
   },
