@@ -150,13 +150,13 @@ export const groups = {
   },
   engine: {
     files: 'practice/{advance,breathing,friction,state,steady}',
-    unit: 'practice-engine leak-at-speeds',
+    unit: 'practice-{advance,engine} leak-at-speeds',
     property: 'practice-engine',
   },
   hands: {
     files:
       'practice-engine practice/{act,check-exercise,constants,engine,exercise,invent,leak-at-speeds,look,random,review,run}',
-    unit: 'practice-engine leak-at-speeds',
+    unit: 'practice-{engine,hands,invent,run} leak-at-speeds',
     property: 'practice-engine',
   },
   lessons: {
@@ -165,7 +165,7 @@ export const groups = {
   },
   job: {
     files: 'practice/operator',
-    unit: 'practice-engine practice-job',
+    unit: 'practice-{engine,job,operator}',
   },
   practice: {
     files: 'practice-engine-{answer,faults,form,review-words,words}',

@@ -10,22 +10,17 @@ import {
   inventEngine,
   look,
   motoringFrictionPa,
-  passTime,
-  perform,
   practiceEngineExample,
   practiceFaults,
   practiceGrades,
   readCylinder,
-  reviewRun,
   rpmOf,
-  sessionEventsOf,
   startRun,
   throttleMassFlowKgPerS,
   trueDepressionsPa,
   trueSpreadPa,
   turnScrew,
   warmUp,
-  workDone,
   writeReading,
 } from '../../src/calculators/index.ts';
 import type {
@@ -34,11 +29,10 @@ import type {
   PracticeAction,
   PracticeEngine,
   PracticeFault,
-  PracticeRun,
   Result,
 } from '../../src/calculators/index.ts';
 import { airInKgPerS, airOutKgPerS, ripplePa, runnerPa } from '../../src/calculators/practice/breathing.ts';
-import { intakeK, tooHotK, warmK } from '../../src/calculators/practice/constants.ts';
+import { intakeK, warmK } from '../../src/calculators/practice/constants.ts';
 import { frictionPa } from '../../src/calculators/practice/friction.ts';
 import { holdingReach, leftAlone } from '../../src/calculators/practice/steady.ts';
 import { agrees, readDataRows, toNumber } from '../../truth/data-rows.ts';
@@ -387,102 +381,5 @@ describe('faults', () => {
     const down = does(engine, atWork(engine), { kind: 'hand', reach: 0.1 }, { kind: 'hand', reach: 0.3 });
     expect(up.lift - down.lift).toBeCloseTo(0.12, 9);
     expect(practiceFaults).toHaveLength(6);
-  });
-});
-
-describe('a run', () => {
-  const started = (): PracticeRun => {
-    const engine = engineOf({ generation: 'separate-cables', carburettors: 2, seed: 12 });
-    return { ...startRun(exercise({ carburettors: 2 }), engine), state: atWork(engine) };
-  };
-  const done = (run: PracticeRun, ...actions: PracticeAction[]) =>
-    actions.reduce((before, action) => perform(before, action).run, run);
-
-  test('what was written down: readings with speed and time, and the turns between loosening and tightening', () => {
-    let run = writeReading(passTime(started(), 3));
-    if (run === null) throw new Error('nothing selected');
-    run = done(
-      run,
-      { kind: 'loosen', screw: 2 },
-      { kind: 'turn', screw: 2, turns: 0.25 },
-      { kind: 'turn', screw: 2, turns: -0.125 },
-      { kind: 'tighten', screw: 2, held: true },
-      { kind: 'loosen', screw: 1 },
-      { kind: 'tighten', screw: 1, held: true },
-    );
-    const events = sessionEventsOf(run);
-    expect(events.map(({ kind }) => kind)).toEqual(['reading', 'turn']);
-    expect(events[0]).toMatchObject({ carburettor: 1 });
-    expect(events[1]).toMatchObject({ screw: 2, turns: 0.125 });
-  });
-
-  test('a reading with a nut loose is not written down, for it is not a locked one', () => {
-    const loose = writeReading(done(started(), { kind: 'loosen', screw: 1 }));
-    if (loose === null) throw new Error('nothing selected');
-    expect(loose.entries.at(-1)).toMatchObject({ kind: 'reading', nutsTight: false });
-    expect(sessionEventsOf(loose)).toEqual([]);
-    const tight = writeReading(done(loose, { kind: 'tighten', screw: 1, held: true }));
-    expect(sessionEventsOf(tight ?? loose)).toMatchObject([{ kind: 'reading', carburettor: 1 }]);
-  });
-
-  test('workDone counts readings, screws and nuts, and nothing else', () => {
-    const run = done(
-      started(),
-      { kind: 'hand', reach: 0.2 },
-      { kind: 'loosen', screw: 1 },
-      { kind: 'turn', screw: 1, turns: 0.1 },
-      { kind: 'fan', on: true },
-      { kind: 'tighten', screw: 1, held: true },
-    );
-    expect(workDone(run)).toBe(3);
-    expect(workDone(writeReading(run) ?? run)).toBe(4);
-  });
-
-  test('counts the seconds in which it was too hot, and keeps the hottest', () => {
-    const run = started();
-    const hot = { ...run, state: { ...run.state, metalK: tooHotK + 20 } };
-    expect(passTime(run, 3).tooHotSeconds).toBe(0);
-    const later = passTime(hot, 3);
-    expect(later.tooHotSeconds).toBeCloseTo(3, 9);
-    expect(later.hottestK).toBeGreaterThan(tooHotK);
-    expect(passTime({ ...hot, tooHotSeconds: 60 }, 3).tooHotSeconds).toBeCloseTo(63, 9);
-  });
-
-  test('small movements of hand and tap are one entry', () => {
-    const run = done(
-      started(),
-      { kind: 'hand', reach: 0.2 },
-      { kind: 'hand', reach: 0.21 },
-      { kind: 'tap', opening: 0.5 },
-      { kind: 'tap', opening: 0.4 },
-      { kind: 'hand', reach: 0.22 },
-    );
-    expect(run.entries.map((entry) => entry.kind === 'action' && entry.action.kind)).toEqual([
-      'hand',
-      'tap',
-      'hand',
-    ]);
-  });
-
-  test('the review tells the truth: openings, spread first and now, turns, heat', () => {
-    const before = started();
-    const run = passTime(
-      done(
-        before,
-        { kind: 'loosen', screw: 1 },
-        { kind: 'turn', screw: 1, turns: 0.25 },
-        { kind: 'turn', screw: 1, turns: -0.5 },
-        { kind: 'tighten', screw: 1, held: true },
-      ),
-      5,
-    );
-    const review = reviewRun(run);
-    expect(review.first.spreadPa).toBe(trueSpreadPa(run.engine, firstState(run.engine, 0).controls));
-    expect(review.now.spreadPa).toBe(trueSpreadPa(run.engine, run.state.controls));
-    expect(review).toMatchObject({ readings: 0, moves: 2, turns: 0.75, nutsTight: true, fault: null });
-    expect(review.course.map(({ entry }) => entry.kind)).toEqual(['action', 'action', 'action']);
-    expect(review.now.openings[0]!).toBeLessThan(review.first.openings[0]!);
-    expect(review.now.openings.reduce((sum, each) => sum + each, 0)).toBeCloseTo(2, 9);
-    expect(review.hottestK).toBeGreaterThanOrEqual(run.engine.startK);
   });
 });

@@ -9,7 +9,7 @@ export type RandomState = number;
 export const randomState = (seed: number, stream = 0): RandomState =>
   (Math.imul(seed >>> 0, 0x9e3779b1) ^ Math.imul(stream + 1, 0x85ebca6b)) >>> 0;
 
-/** A number in 0…1, and the state after it. */
+/** A number from 0 to just below 1, and the state after it. */
 export function nextUniform(state: RandomState): readonly [number, RandomState] {
   const next = (state + 0x9e3779b9) >>> 0;
   let mixed = Math.imul(next ^ (next >>> 16), 0x21f0aaad);
@@ -32,6 +32,6 @@ export function drawsFrom(seed: number, stream: number) {
     state = next;
     return low + (high - low) * value;
   };
-  const index = (count: number): number => Math.min(count - 1, Math.floor(uniform(0, count)));
+  const index = (count: number): number => Math.floor(uniform(0, count));
   return { uniform, index };
 }
