@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { inventEngine, lessonOf, startRun, trueDepressionsPa } from '../../src/calculators/index.ts';
+import {
+  inventEngine,
+  lessonIds,
+  lessonOf,
+  lessons,
+  startRun,
+  trueDepressionsPa,
+} from '../../src/calculators/index.ts';
 import type { LessonId, Look, PracticeEntry, PracticeRun } from '../../src/calculators/index.ts';
 import { valueOfChecked } from '../../src/calculators/result.ts';
 import { mmHg } from '../engine/invented.ts';
@@ -63,6 +70,54 @@ const reached = (
     .goal({ ...run, entries }, named)
     .map((part) => part.reached);
 
+describe('every lesson', () => {
+  test('stands in its place, and its exercise can be drawn', () => {
+    expect(lessons.map(({ id }) => id)).toEqual(lessonIds);
+    for (const { exercise } of lessons) expect(inventEngine(exercise).ok).toBe(true);
+    expect(lessonOf('fixed-reference').exercise.generation).toBe('fixed-reference');
+    expect(lessonOf('short-thread').exercise).toMatchObject({
+      generation: 'all-adjustable',
+      carburettors: 4,
+    });
+    expect(lessonOf('not-balance').exercise.fault).not.toBeNull();
+  });
+
+  const sentence = /^[A-Z][^.]+\.$/u;
+  test.each(lessonIds)(
+    '%s says what it is about in two sentences, and each part of its goal in one',
+    (id) => {
+      const { title, about, goal } = lessonOf(id);
+      expect(title).toMatch(/^[A-Z][a-z -]+$/u);
+      const sentences = about.split(/(?<=\.) /u);
+      expect(sentences).toHaveLength(2);
+      for (const each of sentences) expect(each).toMatch(sentence);
+      const words = goal(begun(id), null).map((part) => part.words);
+      for (const each of words) expect(each).toMatch(sentence);
+      expect(new Set(words).size).toBe(words.length);
+    },
+  );
+
+  test('titles are all different', () => {
+    expect(new Set(lessons.map(({ title }) => title)).size).toBe(lessons.length);
+  });
+
+  test.each(['see-saw', 'fixed-reference', 'short-thread'] as const)(
+    '%s is a set that is to be proved',
+    (id) => {
+      const run = begun(id);
+      expect(reached(id, run, [])).toEqual([false, true, false]);
+      const all = run.engine.cylinders.map((_, i) => reading(run, i + 1));
+      expect(reached(id, run, all)).toEqual([false, true, true]);
+      expect(reached(id, run, all.slice(1))).toEqual([false, true, false]);
+    },
+  );
+
+  test('short thread: one screw of its engine is short', () => {
+    const { engine } = begun('short-thread');
+    expect(engine.screws.filter(({ thread }) => thread.closing !== thread.opening)).toHaveLength(1);
+  });
+});
+
 describe('reading a fluttering needle', () => {
   const run = begun('fluttering-needle');
   const of = (...entries: PracticeEntry[]) => reached('fluttering-needle', run, entries);
@@ -72,6 +127,12 @@ describe('reading a fluttering needle', () => {
     expect(of(reading(run, 1), reading(run, 2))).toEqual([false, true]);
     expect(of(reading(run, 1), reading(run, 1), reading(run, 1))).toEqual([true, false]);
     expect(of(reading(run, 1), reading(run, 2), reading(run, 1))).toEqual([true, true]);
+  });
+
+  test('what the hands did between the readings does not count', () => {
+    const tap = action(run, { kind: 'tap', opening: 0.2 });
+    expect(of(tap, reading(run, 1), tap, reading(run, 2), tap)).toEqual([false, true]);
+    expect(of(tap, reading(run, 1), tap, reading(run, 2), tap, reading(run, 1))).toEqual([true, true]);
   });
 
   test.each<[string, (look: Look) => Partial<Look>, boolean]>([
