@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  generations,
   inventEngine,
   lessonIds,
   lessonOf,
@@ -69,6 +70,27 @@ describe('parsePracticeEngine(form)', () => {
       ok: false,
       problems: [{ field, problem: { ...problem, field } }],
     });
+  });
+
+  test.each(generations.filter((each) => each !== 'paired-screws'))(
+    'five carburettors may be %s',
+    (generation) => {
+      expect(parse({ generation, carburettors: '5' })).toMatchObject({
+        ok: true,
+        value: { generation, carburettors: 5 },
+      });
+    },
+  );
+
+  test('all that is wrong is told at once', () => {
+    const parsed = parse({ generation: 'none', carburettors: '7', grade: '0', seed: 'x', fault: 'rust' });
+    expect(parsed.ok ? [] : parsed.problems.map(({ field }) => field)).toEqual([
+      'generation',
+      'carburettors',
+      'grade',
+      'seed',
+      'fault',
+    ]);
   });
 
   test('five carburettors have no usual pairs', () => {

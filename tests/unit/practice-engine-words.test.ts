@@ -18,15 +18,18 @@ import {
   describeThread,
   describeWarmth,
   faultWords,
+  gradeWords,
   initialForm,
   inventEngine,
   lastReadings,
   lessonIds,
+  lessonOf,
   passTime,
   perform,
   practiceEngineExample,
   practiceEngineFields,
   practiceFaults,
+  practiceGrades,
   reviewRun,
   startReplay,
   startRun,
@@ -68,6 +71,47 @@ describe('an exercise', () => {
     expect(describeTask(engine, 'see-saw', figures)).toMatch(
       /^Turn one screw .*before you believe either\. Hold /,
     );
+  });
+
+  test.each([
+    ['separate-cables', 'Four carburettors, a cable and a stop screw each;'],
+    ['all-adjustable', 'Four carburettors, ganged, an adjuster on each;'],
+    ['fixed-reference', 'Four carburettors, ganged, one without an adjuster;'],
+    ['paired-screws', 'Four carburettors, ganged, screws between neighbours;'],
+    ['bypass-screws', 'Four throttle bodies, an air screw each but one;'],
+  ] as const)('%s: %s', (generation, words) => {
+    const told = describeExercise({ ...practiceEngineExample, generation, grade: 3, seed: 28 });
+    expect(told).toBe(`${words} grade 3, engine number 28`);
+  });
+
+  test('of each grade is told in words of its own', () => {
+    const words = practiceGrades.map((grade) => gradeWords[grade]);
+    for (const each of words) expect(each).toMatch(/^[A-Z][a-z,: ]+[a-z]$/u);
+    expect(new Set(words).size).toBe(practiceGrades.length);
+  });
+
+  test('of one’s own is called what it is; a lesson says what it is about, and then what its engine is', () => {
+    const own = answerPracticeEngine(form);
+    const sentence = 'Four carburettors, ganged, an adjuster on each; grade 1, engine number 1.';
+    expect(own).toMatchObject({ answer: { title: sentence, announcement: sentence, about: '' } });
+    for (const id of lessonIds) {
+      const { about, exercise } = lessonOf(id);
+      expect(answerPracticeEngine({ ...form, lesson: id })).toMatchObject({
+        answer: {
+          title: `${describeLesson(id)}.`,
+          announcement: `${describeLesson(id)}.`,
+          about: `${about} ${describeExercise(exercise)}.`,
+          faultToFind: exercise.fault !== null,
+        },
+      });
+    }
+  });
+
+  test('that is refused is answered with what was typed', () => {
+    const answer = answerPracticeEngine({ ...form, seed: '1000 000' });
+    expect(answer.ok ? [] : answer.problems.map(({ sentence }) => sentence)).toEqual([
+      expect.stringMatching(/you wrote “1000 000”\.$/u),
+    ]);
   });
 
   test('is answered with its title, or with what is wrong with the number', () => {
@@ -142,6 +186,11 @@ test('turns, thread and shares', () => {
     opening: '3.46',
     short: true,
   });
+  expect(describeThread({ closing: 2.5, opening: 3 }, { unit: 'mmHg', mark: 'comma' })).toEqual({
+    closing: '2,50',
+    opening: '3,00',
+    short: false,
+  });
   expect(spaced(describeShare(0.2375, 1))).toBe('23.8 %');
 });
 
@@ -194,8 +243,24 @@ describe('the log', () => {
       'Read 1: 210 mmHg at 1100 rpm, needle still, a nut loose. The bench session takes none of these.',
     );
     expect(describeEntryAloud(engine, undefined, figures)).toBe('');
-    const quiet = doing(begun, { kind: 'hand', reach: 0.2 });
-    expect(describeEntryAloud(engine, quiet.entries.at(-1), figures)).toBe('');
+  });
+
+  test('aloud, a control that tells its own state is left out, and nothing but a reading says that it is not taken', () => {
+    const aloud = (action: PracticeAction) =>
+      spaced(describeEntryAloud(engine, doing(begun, action).entries.at(-1), figures));
+    expect(aloud({ kind: 'hand', reach: 0.2 })).toBe('');
+    expect(aloud({ kind: 'tap', opening: 0.2 })).toBe('');
+    expect(aloud({ kind: 'select', cylinder: 2 })).toBe('');
+    expect(aloud({ kind: 'fan', on: true })).toBe('');
+    expect(aloud({ kind: 'vent', open: true })).toBe('Vented the line.');
+    expect(aloud({ kind: 'loosen', screw: 2 })).toBe('Loosened the nut of the screw of carburettor 2.');
+  });
+
+  test('the last reading of a carburettor is what its key shows, whatever was done since', () => {
+    const first = writeReading(watching(202, 218))!;
+    const later = { ...first, state: watching(240, 240).state };
+    const again = doing(writeReading(later)!, { kind: 'select', cylinder: 1 }, { kind: 'fan', on: true });
+    expect(lastReadings(again, figures)).toEqual(['240', null, null, null]);
   });
 });
 
@@ -206,6 +271,20 @@ test('naming a fault: right only for the one that is there, and it is not given 
       expect(right).toBe(named === (fault ?? 'none'));
       if (!right) expect(sentence).not.toContain(faultWords[fault ?? 'none'].shows);
     }
+});
+
+test('a fault is told by a name, and once it is named by how it shows', () => {
+  const all = ['none', ...practiceFaults] as const;
+  for (const fault of all) {
+    const { name, shows } = faultWords[fault];
+    expect(name).toMatch(/^[A-Z][a-z: ]+[a-z]$/u);
+    expect(shows).toMatch(/^[A-Z].*\.$/u);
+    expect(describeNaming(fault, fault === 'none' ? null : fault).sentence).toBe(`Right. ${shows}`);
+    expect(
+      describeNaming(fault === 'none' ? 'air-leak' : 'none', fault === 'none' ? null : fault).sentence,
+    ).toBe('No, that is not it. Try the controls one by one.');
+  }
+  expect(new Set(all.map((fault) => faultWords[fault].name)).size).toBe(all.length);
 });
 
 describe('the truth', () => {
@@ -242,6 +321,45 @@ describe('the truth', () => {
     expect(words.fault).toBe('Nothing but the balance was wrong.');
     const loose = doing(begun, { kind: 'loosen', screw: 1 });
     expect(describeReview(loose, reviewRun(loose), figures).lead).toMatch(/A nut is still loose\.$/);
+  });
+
+  test('openings stand beside the mean of all, with their sign, and depressions to the millimetre', () => {
+    const at = (openings: readonly number[], mmHgs: readonly number[]) => ({
+      openings,
+      depressionsPa: mmHgs.map((each) => each * mmHg),
+      spreadPa: (Math.max(...mmHgs) - Math.min(...mmHgs)) * mmHg,
+    });
+    const review = {
+      ...reviewRun(begun),
+      first: at([1.03, 0.88, 1.004, 1.086], [210, 240, 222, 205]),
+      now: at([1, 0.996, 1.01, 0.994], [218, 221, 219, 222]),
+    };
+    const { rows, lines } = describeReview(begun, review, figures);
+    expect(rows.map(({ carburettor }) => carburettor)).toEqual([1, 2, 3, 4]);
+    expect(rows.map(({ figures: row }) => row.map(spaced))).toEqual([
+      ['+3 %', '0 %', '210', '218'],
+      ['−12 %', '0 %', '240', '221'],
+      ['0 %', '+1 %', '222', '219'],
+      ['+9 %', '−1 %', '205', '222'],
+    ]);
+    const line = (id: string) => spaced(lines.find((each) => each.id === id)!.text);
+    expect(line('spread-first')).toBe('35 mmHg');
+    expect(line('spread-now')).toBe('4 mmHg');
+  });
+
+  test('each figure has a label of its own; a temperature, a count and “none” are what they say', () => {
+    const review = { ...reviewRun(begun), readings: 12, moves: 3, turns: 0.75, hottestK: 273.15 + 91 };
+    const { lines } = describeReview(begun, review, figures);
+    const labels = lines.map(({ label }) => label);
+    for (const label of labels) expect(label).toMatch(/^[A-Z][a-z’ ]+$/u);
+    expect(new Set(labels).size).toBe(lines.length);
+    const of = (told: typeof lines, id: string) => spaced(told.find((each) => each.id === id)!.text);
+    expect(of(lines, 'readings')).toBe('12');
+    expect(of(lines, 'turns')).toBe('3/4 turn in 3 movements');
+    expect(of(lines, 'hottest')).toBe('91 °C');
+    const idle = describeReview(begun, reviewRun(begun), figures).lines;
+    expect(of(idle, 'turns')).toBe('none');
+    expect(of(idle, 'readings')).toBe('0');
   });
 
   test('within, too hot, and a fault', () => {
@@ -286,5 +404,12 @@ describe('the truth', () => {
     expect(describeReplay(engine, { ...replay, phase: 'stop', steps }, figures)).toContain(
       'because it could not go on',
     );
+    expect(describeReplay(engine, { ...replay, phase: 'working', steps: [reading] }, figures)).toBe(
+      'Working it out: 1 step so far.',
+    );
+    const more = [reading, turn, reading, turn, { ...reading, spreadPa: 15 * mmHg }];
+    const ended = spaced(describeReplay(engine, { ...replay, phase: 'done', steps: more }, figures));
+    expect(ended).toContain('done after 3 readings and 2 turns,');
+    expect(ended).toContain('truly lay 15 mmHg apart.');
   });
 });
