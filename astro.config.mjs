@@ -19,7 +19,7 @@ export default defineConfig({
   ...(process.env.SITE ? { site: process.env.SITE } : {}),
   outDir: process.env.OUT_DIR ?? 'dist',
   trailingSlash: 'always',
-  build: { format: 'directory' },
+  build: { format: 'directory', inlineStylesheets: 'always' }, // a style sheet of its own costs a phone one more wait
   devToolbar: { enabled: false },
   integrations: [mdx(), preact(), islandStarts],
   markdown: {

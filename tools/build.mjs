@@ -16,7 +16,7 @@ export async function buildSite() {
 
   await runAstro();
   preloadParts(folder, base);
-  const pages = await writeSearchIndex(folder);
+  const pages = await writeSearchIndex(folder, base);
   writeHeaders(folder, base);
   writeCrawlerFiles(folder, base, process.env.SITE);
   const { version, files, megabytes } = writeWorker(folder, base);

@@ -56,7 +56,7 @@ const listed = listFiles(folder).filter((file) =>
 );
 const sizes = listed.map((file) => readFileSync(join(folder, file)));
 const sent = sizes.reduce((sum, bytes, index) => {
-  const isPacked = /\.(png|ico|woff2|pagefind|pf_\w+)$/.test(listed[index]);
+  const isPacked = /\.(png|ico|woff2)$/.test(listed[index]);
   const options = { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } };
   return sum + (isPacked ? bytes.length : brotliCompressSync(bytes, options).length);
 }, 0);

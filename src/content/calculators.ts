@@ -30,7 +30,12 @@ export const calculators = [
     path: '/thread-travel-budget/',
     title: 'Thread-travel budget',
     what: 'How many turns are left each way, who runs out first, and the level that leaves the most thread.',
-    asks: ['how many turns have I left', 'will I run out of thread', 'how far does a screw move in one turn'],
+    asks: [
+      'how many turns have I left',
+      'how much thread have I left',
+      'will I run out of thread',
+      'how far does a screw move in one turn',
+    ],
   },
   {
     path: '/flutter-and-repeats/',

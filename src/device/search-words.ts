@@ -41,7 +41,8 @@ const sameAs: Readonly<Record<string, string>> = {
   handlebar: 'bar',
 };
 
-const wordsOf = (text: string): string[] =>
+/** The words of a text, in small letters and without what surrounds them. */
+export const wordsOf = (text: string): string[] =>
   text
     .toLowerCase()
     .replace(/[’']/gu, '')
@@ -71,6 +72,10 @@ function stem(word: string): string {
   return sameAs[word] ?? sameAs[short] ?? sameAs[bare] ?? bare;
 }
 
+/** What a word of a page or a query is found by; null for a word that carries no matter. */
+export const termOf = (word: string): string | null =>
+  word.length < 2 || empty.has(word) ? null : stem(word);
+
 /** The stems of a question, each once. */
 export function questionStems(question: string): string[] {
   const words = wordsOf(question);
@@ -82,13 +87,4 @@ export function questionStems(question: string): string[] {
       ).map(stem),
     ),
   ];
-}
-
-/** Letters that a word of a page must share with a searched one: fewer is chance. */
-const sharedLetters = 3;
-
-/** Whether a marked word begins as one that was searched for; the index shortens an unknown word until something fits. */
-export function isLike(marked: string, words: readonly string[]): boolean {
-  const [found = ''] = wordsOf(marked);
-  return words.some((word) => found.startsWith(word.slice(0, sharedLetters)));
 }

@@ -17,7 +17,7 @@ type Layer = (typeof layers)[number];
 /** Who may import whom, and which packages. */
 const mayImport: Record<Layer, { layers: Layer[]; packages: RegExp }> = {
   pages: {
-    layers: ['pages', 'layouts', 'components', 'islands', 'content', 'drawing', 'device', 'calculators'],
+    layers: ['pages', 'layouts', 'components', 'islands', 'content', 'drawing', 'device', 'calculators', 'styles'],
     packages: /^astro(:|$)/,
   },
   layouts: { layers: ['layouts', 'components', 'content', 'device', 'styles'], packages: /^astro(:|$)/ },
@@ -29,7 +29,7 @@ const mayImport: Record<Layer, { layers: Layer[]; packages: RegExp }> = {
   content: { layers: ['components', 'islands', 'content', 'calculators'], packages: /^astro(:|\/|$)/ },
   islands: { layers: ['islands', 'calculators', 'drawing', 'device'], packages: /^preact(\/hooks)?$/ },
   drawing: { layers: ['drawing', 'calculators'], packages: /^$/ },
-  device: { layers: ['device', 'calculators'], packages: /^(idb|uqr|valibot)$/ },
+  device: { layers: ['device', 'calculators'], packages: /^(idb|minisearch|uqr|valibot)$/ },
   calculators: { layers: ['calculators'], packages: /^$/ },
   styles: { layers: [], packages: /^$/ },
 };

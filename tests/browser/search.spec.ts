@@ -38,12 +38,22 @@ test.describe('search', () => {
   test('says so when the index cannot be loaded, and works once it can', async ({ browser, baseURL }) => {
     const context = await browser.newContext({ serviceWorkers: 'block', baseURL: baseURL! });
     const page = await context.newPage();
-    await page.route('**/pagefind/pagefind.js', (route) => route.abort());
+    await page.route('**/search-index.json', (route) => route.abort());
     await open(page, 'search/');
     await page.getByLabel('A few words or a question').fill('depression');
     await expect(page.getByText(/The index could not be loaded/)).toBeVisible();
     await expect(page.getByLabel('A few words or a question')).toHaveValue('depression');
     await context.close();
+  });
+
+  test('without the texts it still says which pages, and what they are about', async ({ page }) => {
+    await page.route('**/search-texts.json', (route) => route.abort());
+    await open(page, 'search/');
+    await page.getByLabel('A few words or a question').fill('needle jumps');
+    const first = page.locator('.found > li').first();
+    await expect(first.getByRole('link')).toHaveText('Flutter and damping');
+    await expect(first.locator('p')).not.toBeEmpty();
+    await expect(page.locator('.found mark')).toHaveCount(0);
   });
 
   test('says without JavaScript that it needs it', async ({ browser, baseURL }) => {

@@ -42,7 +42,6 @@ describe.each(builds)('files of $folder', (build) => {
     for (const name of [
       ...Object.keys(read('package.json').dependencies),
       'astro',
-      'pagefind',
       '@fontsource/stix-two-math',
     ])
       expect(notices).toContain(`\n${name} ${read(`node_modules/${name}/package.json`).version}, `);
@@ -50,17 +49,20 @@ describe.each(builds)('files of $folder', (build) => {
     expect(permissions?.length).toBeGreaterThanOrEqual(notices.match(/^-{72}$/gmu)?.length ?? Infinity);
   });
 
-  it('the search index holds every page that asks to be in it, and brings no interface of its own', async () => {
-    const entry = JSON.parse(text('pagefind/pagefind-entry.json')) as {
-      languages: Record<string, { page_count: number }>;
-    };
-    const wanted = (await pagesOf(build)).filter(({ document }) =>
-      document.querySelector('[data-pagefind-body]'),
-    );
-    const indexed = Object.values(entry.languages).map((language) => language.page_count);
-    expect(wanted.length).toBeGreaterThan(0);
-    expect(indexed).toEqual([wanted.length]);
-    expect(filesOf(build).filter((file) => /pagefind-.*ui|highlight|playground/.test(file))).toEqual([]);
+  it('the search index holds every page that asks to be in it, with its text', async () => {
+    const index = JSON.parse(text('search-index.json')) as { documentIds: Record<string, string> };
+    const texts = JSON.parse(text('search-texts.json')) as Record<string, string>;
+    const wanted = (await pagesOf(build))
+      .filter(({ document }) => document.querySelector('[data-searched]'))
+      .map(({ address }) => build.base + address)
+      .sort();
+    expect(wanted.length).toBeGreaterThan(60);
+    expect(Object.values(index.documentIds).sort()).toEqual(wanted);
+    expect(Object.keys(texts).sort()).toEqual(wanted);
+    for (const [address, words] of Object.entries(texts)) {
+      expect(words.length, address).toBeGreaterThan(100);
+      expect(words, address).not.toMatch(/<[a-z]|&[a-z]+;|&#/u);
+    }
   });
 
   it('the manifest names icons that are there, under the base path', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type AskedPage, questionScores, rankAddresses } from '../../src/device/search-questions.ts';
-import { isLike, questionStems, searchWords } from '../../src/device/search-words.ts';
+import { questionStems, searchWords } from '../../src/device/search-words.ts';
 
 describe('searchWords', () => {
   it.each([
@@ -16,16 +16,6 @@ describe('searchWords', () => {
   it('are eight at most', () => {
     expect(searchWords('needle gauge hose tap vent screw nut spanner fan tank')).toHaveLength(8);
   });
-});
-
-describe('isLike', () => {
-  it.each([
-    ['x', ['xqzvw'], false],
-    ['Needles,', ['needle'], true],
-    ['carburettor', ['carb'], true],
-    ['M5.', ['m5', 'pitch'], true],
-    ['', ['nut'], false],
-  ])('of “%s” and %j is %s', (marked, words, expected) => expect(isLike(marked, words)).toBe(expected));
 });
 
 describe('questionStems', () => {

@@ -12,7 +12,7 @@ export const codeSplitting = {
       name: 'figures',
       test: under(
         'calculators',
-        'result|format-number|exact-definitions|format-pressure|pressure-unit|column-|number-in-words|quantities|unit-spelling',
+        'result|format-number|exact-definitions|format-pressure|pressure-unit|column-|number-in-words|quantities|unit-spelling|parse-measure|measure-|[a-z-]+-units\\.ts',
       ),
     },
     {

@@ -2,8 +2,8 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
 const modules = new URL('../../node_modules/', import.meta.url).pathname;
-/** Astro starts the islands by a script in the page, the search program comes after the bundler, the face of the formulae is cut out of its package. */
-const notBundled = ['astro', 'pagefind', '@fontsource/stix-two-math'];
+/** Astro starts the islands by a script in the page, the face of the formulae is cut out of its package. */
+const notBundled = ['astro', '@fontsource/stix-two-math'];
 
 /** The package that a bundled module belongs to, or null where it is ours. */
 const packageOf = (id) => /.*\/node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(id)?.[1] ?? null;

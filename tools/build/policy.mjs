@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { listFiles } from './list-files.mjs';
 
 /**
  * What a page may do, but for scripts and styles. The meta tag of every page says it, with the hashes of what stands
@@ -18,9 +19,6 @@ export const directives = [
   "require-trusted-types-for 'script'",
   'trusted-types default', // src/device/trusted-addresses.ts
 ];
-
-/** The search index is read by WebAssembly, on one page; the page asks for it itself. */
-const widestPage = 'search/index.html';
 
 /** What the site needs of a device, and what it closes for itself and for whatever should get into it. */
 const used = ['clipboard-write', 'screen-wake-lock'];
@@ -58,17 +56,29 @@ const permissions = [...used.map((name) => `${name}=(self)`), ...closed.map((nam
 
 export const headersFile = '_headers';
 
+/** What any page may do: the sources that one names of each directive, those of all pages together. */
+function policyOfAll(folder) {
+  const sources = new Map();
+  for (const file of listFiles(folder).filter((name) => name.endsWith('.html'))) {
+    const html = readFileSync(join(folder, file), 'utf8');
+    const policy = /http-equiv="content-security-policy" content="([^"]+)"/.exec(html)?.[1];
+    if (!policy) throw new Error(`${file} has no policy.`);
+    for (const directive of policy.split(';').filter((text) => text.trim() !== '')) {
+      const [name, ...values] = directive.trim().split(/\s+/);
+      sources.set(name, new Set([...(sources.get(name) ?? []), ...values]));
+    }
+  }
+  return [...sources].map(([name, values]) => `${[name, ...values].join(' ')};`).join('');
+}
+
 /**
  * Writes `_headers`, the form that common hosts of static sites read, at the root of the output. Its policy is that of
- * the page that may do most, since a browser holds a page to both, and says who may frame it, which only a header can.
+ * all pages together, since a browser holds a page to both, and says who may frame it, which only a header can.
  */
 export function writeHeaders(folder, base) {
-  const html = readFileSync(join(folder, widestPage), 'utf8');
-  const policy = /http-equiv="content-security-policy" content="([^"]+)"/.exec(html)?.[1];
-  if (!policy) throw new Error(`${widestPage} has no policy.`);
   const lines = [
     `${base}*`,
-    `  Content-Security-Policy: ${policy} frame-ancestors 'none'`,
+    `  Content-Security-Policy: ${policyOfAll(folder)}frame-ancestors 'none'`,
     `  Permissions-Policy: ${permissions}`,
     '  Referrer-Policy: no-referrer',
     '  X-Content-Type-Options: nosniff',

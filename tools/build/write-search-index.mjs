@@ -1,35 +1,81 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { close, createIndex } from 'pagefind';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import MiniSearch from 'minisearch';
+import { ELEMENT_NODE, parse, TEXT_NODE, walkSync } from 'ultrahtml';
+import { searchTerms } from '../../src/device/search-terms.ts';
+import { listFiles } from './list-files.mjs';
+import { plainText } from './plain-text.mjs';
+import { addressOf } from './write-worker.mjs';
 
-// The search page has its own words and boxes, it searches without a worker, and every page is in English.
-const unused = /(^|\/)pagefind-(ui|modular-ui|component-ui|highlight|worker)\.|\/?wasm\.unknown\./;
+/** Not read, or no words. */
+const unread = new Set(['math', 'noscript', 'script', 'style', 'svg', 'template']);
+/** These stand within a line. */
+const inline = new Set(
+  'a abbr astro-island astro-slot b bdi button cite code data em i mark q s small span strong sub sup time u var'.split(
+    ' ',
+  ),
+);
 
-function mustBeClean(errors) {
-  if (errors.length > 0) throw new Error(`The search index failed: ${errors.join('; ')}`);
+/** A term stands with what it means, and a cell with its row. */
+const around = { dt: ['\n', ': '], dd: ['', '\n'], td: ['', ' '], th: ['', ' '] };
+
+const classesOf = ({ attributes }) => (attributes.class ?? '').split(/\s+/);
+const isRead = (node) =>
+  !unread.has(node.name) && !('data-unsearched' in node.attributes) && !classesOf(node).includes('unseen');
+
+/** The text under an element, a line for each paragraph, row or heading. */
+function textUnder(node) {
+  if (node.type === TEXT_NODE) return plainText(node.value).replace(/\s+/g, ' ');
+  if (node.type === ELEMENT_NODE && !isRead(node)) return ' ';
+  const text = (node.children ?? []).map(textUnder).join('');
+  if (inline.has(node.name)) return text;
+  const [before, after] = around[node.name] ?? ['\n', '\n'];
+  return before + text + after;
 }
 
-/** The search index over the built pages. Any error fails the build; so does an index without pages. */
-export async function writeSearchIndex(folder) {
-  const { index, errors } = await createIndex({
-    keepIndexUrl: false,
-    excludeSelectors: ['.unseen', '.formula', 'annotation'],
+const trimmed = (text) =>
+  text
+    .split('\n')
+    .map((line) => line.replace(/ +/g, ' ').trim())
+    .filter(Boolean)
+    .join('\n');
+
+function elementWith(document, isIt) {
+  let found;
+  walkSync(document, (node) => {
+    if (node.type === ELEMENT_NODE && isIt(node)) found ??= node;
   });
-  mustBeClean(errors);
-  const added = await index.addDirectory({ path: folder });
-  mustBeClean(added.errors);
-  if (added.page_count === 0) throw new Error('The search index was given no page.');
-  const { files, errors: fileErrors } = await index.getFiles();
-  mustBeClean(fileErrors);
-  for (const { path, content } of files.filter((file) => !unused.test(file.path))) {
-    const target = join(folder, 'pagefind', path);
-    mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, content);
-  }
-  await close();
-  // What was read is not what was indexed: pages without data-pagefind-body are left out.
-  const entry = JSON.parse(readFileSync(join(folder, 'pagefind', 'pagefind-entry.json'), 'utf8'));
-  const pages = Object.values(entry.languages).reduce((sum, language) => sum + language.page_count, 0);
-  if (pages === 0) throw new Error('The search index holds no page.');
-  return pages;
+  return found;
+}
+
+/** The pages that are to be found: those whose `main` says so. */
+function searchedPages(folder, base) {
+  return listFiles(folder)
+    .filter((file) => file.endsWith('.html'))
+    .flatMap((file) => {
+      const document = parse(readFileSync(join(folder, file), 'utf8'));
+      const main = elementWith(document, ({ attributes }) => 'data-searched' in attributes);
+      if (!main) return [];
+      const heading = elementWith(main, ({ name }) => name === 'h1');
+      if (!heading) throw new Error(`${file} has no heading for the search.`);
+      return [
+        {
+          address: base + addressOf(file),
+          title: trimmed(textUnder(heading)),
+          text: trimmed(textUnder(main)),
+        },
+      ];
+    });
+}
+
+/** `search-index.json`, and the texts that its excerpts are taken from; gives the number of pages. */
+export function writeSearchIndex(folder, base) {
+  const pages = searchedPages(folder, base);
+  if (pages.length === 0) throw new Error('The search index was given no page.');
+  const index = new MiniSearch(searchTerms);
+  index.addAll(pages);
+  writeFileSync(join(folder, 'search-index.json'), JSON.stringify(index));
+  const texts = Object.fromEntries(pages.map(({ address, text }) => [address, text]));
+  writeFileSync(join(folder, 'search-texts.json'), JSON.stringify(texts));
+  return pages.length;
 }

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { findPages, prepareSearch, type FoundPage } from '../../device/search-index.ts';
+import { findPages, hasTexts, loadTexts, type FoundPage } from '../../device/search-index.ts';
 
 type State =
   { kind: 'empty' | 'searching' | 'failed' } | { kind: 'found'; query: string; pages: FoundPage[] };
@@ -35,18 +35,23 @@ export default function Search() {
     putInAddress(query);
     if (query === '') return setState({ kind: 'empty' });
     setState((now) => (now.kind === 'found' ? now : { kind: 'searching' }));
-    try {
+    const show = async () => {
       const pages = await findPages(query);
-      if (pages && field.current?.value.trim() === query) setState({ kind: 'found', query, pages });
+      if (field.current?.value.trim() === query) setState({ kind: 'found', query, pages });
+    };
+    try {
+      await show();
     } catch {
-      setState({ kind: 'failed' });
+      return setState({ kind: 'failed' });
     }
+    // The list stands as soon as it is known; where the words stand on the pages comes a little later.
+    if (!hasTexts()) await loadTexts().then(show, () => undefined);
   }
 
   useEffect(() => {
     const input = field.current;
     if (!input) return;
-    prepareSearch();
+    loadTexts().catch(() => undefined); // the first key tries again
     // What was typed before this script ran stays.
     if (input.value === '') input.value = queryInAddress();
     void search(input.value);

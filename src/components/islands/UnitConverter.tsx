@@ -15,6 +15,7 @@ import {
   writeUnitConverterLink,
 } from '../../calculators/index.ts';
 import type { ConversionForm, ConverterQuantity } from '../../calculators/index.ts';
+import AfterPaint from './calculator/AfterPaint.tsx';
 import AnswerSection from './calculator/AnswerSection.tsx';
 import CalculatorFrame from './calculator/CalculatorFrame.tsx';
 import ChoiceField from './calculator/ChoiceField.tsx';
@@ -107,12 +108,14 @@ export default function UnitConverter() {
               {isPressure && (
                 <details>
                   <summary>Columns at a named temperature</summary>
-                  <ConversionRows
-                    {...rows}
-                    caption="For an instrument that says 60 °F or 39.2 °F. Without such a mark the table above is meant."
-                    lines={lines.filter(({ rare }) => rare)}
-                    columns={[0]}
-                  />
+                  <AfterPaint>
+                    <ConversionRows
+                      {...rows}
+                      caption="For an instrument that says 60 °F or 39.2 °F. Without such a mark the table above is meant."
+                      lines={lines.filter(({ rare }) => rare)}
+                      columns={[0]}
+                    />
+                  </AfterPaint>
                 </details>
               )}
             </>
@@ -138,12 +141,14 @@ export default function UnitConverter() {
           />
           {rows.headings.length > 1 && answer !== null && (
             <div class={calculator.stale ? 'stale' : ''}>
-              <ConversionRows
-                {...rows}
-                caption="The same state, counted otherwise."
-                lines={answer.lines.filter(({ rare }) => !rare)}
-                columns={[1, 2]}
-              />
+              <AfterPaint>
+                <ConversionRows
+                  {...rows}
+                  caption="The same state, counted otherwise."
+                  lines={answer.lines.filter(({ rare }) => !rare)}
+                  columns={[1, 2]}
+                />
+              </AfterPaint>
             </div>
           )}
         </div>
