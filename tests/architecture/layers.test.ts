@@ -17,7 +17,17 @@ type Layer = (typeof layers)[number];
 /** Who may import whom, and which packages. */
 const mayImport: Record<Layer, { layers: Layer[]; packages: RegExp }> = {
   pages: {
-    layers: ['pages', 'layouts', 'components', 'islands', 'content', 'drawing', 'device', 'calculators', 'styles'],
+    layers: [
+      'pages',
+      'layouts',
+      'components',
+      'islands',
+      'content',
+      'drawing',
+      'device',
+      'calculators',
+      'styles',
+    ],
     packages: /^astro(:|$)/,
   },
   layouts: { layers: ['layouts', 'components', 'content', 'device', 'styles'], packages: /^astro(:|$)/ },
