@@ -15,6 +15,7 @@ export type SessionKeeper = {
   readonly load: (id: string) => Promise<StoredSession | null>;
   /** Takes the session as it is now, and writes it by `work`, which writes what has changed. */
   readonly write: (session: StoredSession, work: (to: SessionStore) => Promise<void>) => Promise<void>;
+  /** Takes the session away; where that cannot be written it is written with the next entry that can be. */
   readonly remove: (id: string) => Promise<void>;
   /** Writes once more what could not be written. */
   readonly tryAgain: () => Promise<void>;
@@ -29,6 +30,8 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
   let turn: Promise<unknown> = Promise.resolve();
   const newest = new Map<string, StoredSession>();
   const unsaved = new Set<string>();
+  /** Removed here, and still in the database. */
+  const gone = new Set<string>();
 
   const tell = (saved: Saved): void => {
     told = saved;
@@ -57,6 +60,10 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
       const session = newest.get(id);
       if (session) await to.putSession(session);
       unsaved.delete(id);
+    }
+    for (const id of gone) {
+      await to.remove(id);
+      gone.delete(id);
     }
   };
 
@@ -90,7 +97,7 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
             return { sessions: [], damaged: [] };
           });
         const own = [...unsaved].flatMap((id) => newest.get(id) ?? []);
-        const others = stored.sessions.filter(({ head }) => !unsaved.has(head.id));
+        const others = stored.sessions.filter(({ head: { id } }) => !unsaved.has(id) && !gone.has(id));
         return { ...stored, sessions: newestFirst([...own, ...others]) };
       }),
     load: (id) =>
@@ -102,18 +109,20 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
       newest.set(id, session);
       return save(async () => {
         try {
-          if (unsaved.size === 0) return await work(await open());
+          if (unsaved.size + gone.size === 0) return await work(await open());
         } catch {
           // What changed cannot be written by itself; the whole may.
         }
         unsaved.add(id);
+        gone.delete(id);
         await flush();
       });
     },
     remove: (id) => {
       newest.delete(id);
       unsaved.delete(id);
-      return save(async () => (await open()).remove(id));
+      gone.add(id);
+      return save(flush);
     },
     tryAgain: () => save(flush),
     rest: () => {

@@ -57,6 +57,21 @@ for (const [fragment, words] of [
     await expect(page.locator('main')).toContainText(words);
   });
 
+test('a link that cannot be read is said in the open session, which goes on', async ({ page }) => {
+  await openLink(page, '#v=1&g=all-adjustable&n=4&o=a&u=mmHg&tol=10&r=212,230');
+  await page.getByRole('button', { name: 'Start the session' }).first().click();
+  await expect(page.locator('.log .entries > li')).toHaveCount(2);
+  await page.evaluate(() => (location.hash = '#v=2&g=all-adjustable&n=4'));
+  const alert = page.getByRole('alert').filter({ hasText: 'newer version of this site' });
+  await expect(alert).toContainText('The session that is open here goes on.');
+  await expect(page.locator('.log .entries > li')).toHaveCount(2);
+  await alert.getByRole('button', { name: 'Go on' }).click();
+  await expect(alert).toHaveCount(0);
+  await page.locator('#reading').fill('221');
+  await page.locator('.entry [type=submit]').click();
+  await expect(page.locator('.log .entries > li')).toHaveCount(3);
+});
+
 for (const [fragment, field, words] of [
   ['n=9&g=all-adjustable', '#carburettors', /from 2 to 8; you gave 9/u],
   ['n=1&g=all-adjustable', '#carburettors', /from 2 to 8; you gave 1/u],

@@ -159,6 +159,84 @@ test('a session is deleted, from the list or its record, and brought back', asyn
   await expect(page.getByText('is deleted')).toHaveCount(0);
 });
 
+/** Every write of this kind fails until `mend` is called. */
+const breakStore = (page: Page, method: 'put' | 'delete'): Promise<void> =>
+  page.evaluate((name) => {
+    const { [name]: whole } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype[name] = () => {
+      throw new DOMException('It does not go.', 'QuotaExceededError');
+    };
+    Object.assign(window, { mend: () => (IDBObjectStore.prototype[name] = whole as never) });
+  }, method);
+const mend = (page: Page): Promise<void> =>
+  page.evaluate(() => (window as unknown as { mend: () => void }).mend());
+const notSaved = (page: Page) =>
+  page.getByRole('alert').filter({ hasText: 'Not saved: the space for this site is full.' });
+
+test('with full storage a new name, a deletion and a file stand in the page, which says that they are not saved', async ({
+  page,
+}) => {
+  await open(page);
+  await giveAll(page, [spring, twin]);
+  await expect(lines(page)).toHaveCount(2);
+  await breakStore(page, 'put');
+  await page.getByRole('button', { name: 'Rename Twin' }).click();
+  await page.getByLabel('Engine, as you call it').fill('Blue twin');
+  await page.getByRole('button', { name: 'Keep this name' }).click();
+  await expect(page.getByRole('button', { name: 'Go on with Blue twin' })).toBeVisible();
+  await expect(notSaved(page)).toBeVisible();
+  await giveAll(page, [autumn]);
+  await expect(lines(page)).toHaveCount(3);
+  await expect(notSaved(page)).toBeVisible();
+  await mend(page);
+
+  await breakStore(page, 'delete');
+  await page.getByRole('button', { name: 'Delete The grey one' }).first().click();
+  await expect(lines(page)).toHaveCount(2);
+  await expect(notSaved(page)).toBeVisible();
+  await mend(page);
+  await page.getByRole('button', { name: 'Rename Blue twin' }).click();
+  await page.getByLabel('Engine, as you call it').fill('Red twin');
+  await page.getByRole('button', { name: 'Keep this name' }).click();
+  await expect(notSaved(page)).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByRole('button', { name: 'Go on with Red twin' })).toBeVisible();
+  await expect(lines(page)).toHaveCount(2);
+});
+
+test('another window renames, reads a file and deletes, and no entry of the open session is lost', async ({
+  page,
+}) => {
+  await page.goto('./bench-session/#v=1&g=all-adjustable&n=4&o=a&u=mmHg&tol=10&r=212,230');
+  await page.getByRole('button', { name: 'Start the session' }).first().click();
+  const entries = page.locator('.log .entries > li', { hasText: 'Read carburettor' });
+  await expect(entries).toHaveCount(2);
+  const enter = async (reading: number, count: number): Promise<void> => {
+    await page.locator('#reading').fill(String(reading));
+    await page.locator('.entry [type=submit]').click();
+    await expect(entries).toHaveCount(count);
+    await expect(page.locator('.log [role=status]').first()).toHaveText('Saved on this device only.');
+  };
+  const other = await page.context().newPage();
+  await open(other);
+  await expect(lines(other)).toContainText('2 readings');
+  const asItWas = await saved(other, 'Save all to one file');
+
+  await enter(231, 3);
+  await other.getByRole('button', { name: /^Rename/u }).click();
+  await other.getByLabel('Engine, as you call it').fill('Blue twin');
+  await other.getByRole('button', { name: 'Keep this name' }).click();
+  await expect(lines(other)).toContainText(/Blue twin.*3 readings/u);
+  await enter(232, 4);
+  await give(other, asItWas.text);
+  await expect(said(other)).toContainText('1 already here, with more entries. Nothing was changed.');
+  await other.getByRole('button', { name: 'Delete Blue twin' }).click();
+  await expect(lines(other)).toHaveCount(0);
+  await enter(233, 5);
+  await other.reload();
+  await expect(lines(other)).toContainText('5 readings');
+});
+
 test('among many a field finds one by name, day or notes', async ({ page }) => {
   await open(page);
   const many = Array.from({ length: 14 }, (_, k) => ({

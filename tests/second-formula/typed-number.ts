@@ -8,6 +8,8 @@ const isDigit = (character: string | undefined): boolean =>
   character !== undefined && character !== '' && digits.includes(character);
 const isSpace = (character: string | undefined): boolean =>
   character !== undefined && character !== '' && character.trim() === '';
+/** A group of three digits is not parted from the next by the end of a line. */
+const isLineEnd = (character: string): boolean => '\n\r\u2028\u2029'.includes(character);
 const vulgar: Readonly<Record<string, readonly [number, number]>> = {
   '½': [1, 2],
   '⅓': [1, 3],
@@ -112,7 +114,8 @@ function decimalOf(text: string): number | 'ambiguous' | null {
   const reader = new Reader(text);
   const runs = [reader.run(isDigit)];
   const marks: string[] = [];
-  while (reader.next !== undefined && (".,'’".includes(reader.next) || isSpace(reader.next))) {
+  const parts = (mark: string): boolean => ".,'’".includes(mark) || (isSpace(mark) && !isLineEnd(mark));
+  while (reader.next !== undefined && parts(reader.next)) {
     marks.push(reader.next);
     reader.at += 1;
     runs.push(reader.run(isDigit));
@@ -144,8 +147,8 @@ function decimalOf(text: string): number | 'ambiguous' | null {
   const last = marks.at(-1)!;
   const hasDecimals = last !== group;
   const groups = hasDecimals ? runs.slice(1, -1) : runs.slice(1);
-  const parts = hasDecimals ? marks.slice(0, -1) : marks;
+  const between = hasDecimals ? marks.slice(0, -1) : marks;
   if (!head || groups.length === 0 || (hasDecimals && !isMark(last))) return null;
-  if (parts.some((mark) => mark !== group) || groups.some(({ length }) => length !== 3)) return null;
+  if (between.some((mark) => mark !== group) || groups.some(({ length }) => length !== 3)) return null;
   return value(first + groups.join(''), hasDecimals ? runs.at(-1)! : '');
 }

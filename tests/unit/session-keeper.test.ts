@@ -106,6 +106,39 @@ describe('sessionKeeper()', () => {
     expect(await own.list()).toEqual({ sessions: [], damaged: [] });
   });
 
+  test('what cannot be removed is gone for this page, and goes for good with the next write that goes', async () => {
+    const own = keeper();
+    await begin(own);
+    await begin(own, session('session-two', 0));
+    const stuck = vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementation(() => {
+      throw new DOMException('It does not go.', 'UnknownError');
+    });
+    await own.remove(id);
+    expect(told.at(-1)).toBe('failed');
+    expect((await own.list()).sessions.map(({ head }) => head.id)).toEqual(['session-two']);
+    expect(await found()).toHaveLength(2);
+    stuck.mockRestore();
+    await own.write(session('session-two', 1), (store) =>
+      store.putEvent('session-two', 0, storedReading(100)),
+    );
+    expect(told.at(-1)).toBe('saved');
+    expect((await found()).map(({ head }) => head.id)).toEqual(['session-two']);
+  });
+
+  test('what could not be removed can be brought back', async () => {
+    const own = keeper();
+    await begin(own);
+    const stuck = vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementation(() => {
+      throw new DOMException('It does not go.', 'UnknownError');
+    });
+    await own.remove(id);
+    stuck.mockRestore();
+    await begin(own);
+    expect(told.at(-1)).toBe('saved');
+    expect(await own.list()).toEqual({ sessions: [session(id, 0)], damaged: [] });
+    expect(await found()).toEqual([session(id, 0)]);
+  });
+
   test('a database that is cleared under it is said at once, and filled again with the next entry', async () => {
     const own = keeper();
     await begin(own);

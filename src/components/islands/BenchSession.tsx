@@ -57,18 +57,30 @@ export default function BenchSession() {
 
   if (current)
     return (
-      <OpenSession
-        session={current}
-        state={state}
-        actions={actions}
-        mark={mark}
-        onLeave={() => actions.open(null)}
-        onRemove={() => void removal.remove(current)}
-        onAgain={() => {
-          actions.open(null);
-          setSetUp({ from: 'session', session: current });
-        }}
-      />
+      <>
+        {refused !== null && (
+          <div class="errors" role="alert">
+            <p>{refused} The session that is open here goes on.</p>
+            <p class="actions">
+              <button class="button" type="button" onClick={() => setRefused(null)}>
+                Go on
+              </button>
+            </p>
+          </div>
+        )}
+        <OpenSession
+          session={current}
+          state={state}
+          actions={actions}
+          mark={mark}
+          onLeave={() => actions.open(null)}
+          onRemove={() => void removal.remove(current)}
+          onAgain={() => {
+            actions.open(null);
+            setSetUp({ from: 'session', session: current });
+          }}
+        />
+      </>
     );
   return (
     <>

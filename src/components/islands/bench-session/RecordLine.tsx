@@ -28,7 +28,7 @@ export function RecordLine({
     document.getElementById(`rename-${head.id}`)?.focus();
   };
   const keep = async (): Promise<void> => {
-    await actions.addSessions([{ ...session, head: { ...head, name: name?.trim() ?? '' } }]);
+    await actions.rename(head.id, name?.trim() ?? '');
     close();
   };
 

@@ -27,7 +27,7 @@ export function StartView({
     setWrong('');
     setSaid('');
     const { readSessions } = await import('./read-sessions.ts');
-    const taken = await readSessions(file, state.sessions);
+    const taken = await readSessions(file, await actions.lookAgain());
     if (taken.changed.length > 0) await actions.addSessions(taken.changed);
     (taken.ok ? setSaid : setWrong)(taken.said);
   };

@@ -34,6 +34,9 @@ export type BenchActions = {
   readonly open: (session: StoredSession | null) => void;
   readonly begin: (session: StoredSession) => void;
   readonly addSessions: (sessions: readonly StoredSession[]) => Promise<void>;
+  /** The sessions as they stand now: another window may have gone on with one. */
+  readonly lookAgain: () => Promise<readonly StoredSession[]>;
+  readonly rename: (id: string, name: string) => Promise<void>;
   readonly record: (events: readonly RecordedEvent[]) => void;
   readonly undo: () => void;
   readonly correct: (index: number, event: RecordedEvent) => void;
@@ -67,8 +70,11 @@ export const useBench = (): readonly [BenchState, BenchActions] => {
 
   const change = (update: Partial<BenchState>): void => setState((now) => ({ ...now, ...update }));
 
-  const refresh = async (): Promise<void> => {
-    if (keeper.current) change(await keeper.current.list());
+  const refresh = async (): Promise<readonly StoredSession[]> => {
+    if (!keeper.current) return [];
+    const found = await keeper.current.list();
+    change(found);
+    return found.sessions;
   };
 
   const show = (session: StoredSession | null, shown: BenchState['shown'] = null): void => {
@@ -201,6 +207,15 @@ export const useBench = (): readonly [BenchState, BenchActions] => {
       },
       addSessions: async (sessions) => {
         for (const session of sessions) await keeper.current?.write(session, (to) => to.putSession(session));
+        await refresh();
+      },
+      lookAgain: refresh,
+      rename: async (id, name) => {
+        const session = await keeper.current?.load(id);
+        if (session) {
+          const head = { ...session.head, name };
+          await keeper.current?.write({ ...session, head }, (to) => to.putHead(head));
+        }
         await refresh();
       },
       record: (added) => {
