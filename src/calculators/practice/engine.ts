@@ -57,7 +57,7 @@ export type PracticeEngine = {
   readonly cylinders: readonly PracticeCylinder[];
   readonly screws: readonly PracticeScrew[];
   readonly idleScrew: { readonly areaPerTurnM2: number; readonly thread: TurnsLeft };
-  /** Area that the hand adds to every throttle at full reach; the exercise needs a tenth of it. */
+  /** Area that the hand adds to every throttle at full reach; the exercise needs a quarter of it. */
   readonly handM2: number;
   /** Share of the hand's reach that a sticking cable does not follow; 0 in a sound engine. */
   readonly cableStick: number;
