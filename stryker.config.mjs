@@ -28,6 +28,6 @@ export default {
   // Half of the mutants are read when a file is first loaded, so that all tests of the group run for each.
   warnings: { slow: false },
   // A loop that never ends is noticed after this and a part of what the tests take while it is counted what they run.
-  timeoutMS: 5000,
+  timeoutMS: 3000,
   timeoutFactor: 0.3,
 };

@@ -9,7 +9,6 @@ export default defineConfig({
   plugins: [bundleTests],
   test: {
     include: testsOf(process.env['MUTATION_GROUP'] ?? 'numbers'),
-    setupFiles: ['tests/same-inputs.ts'],
     isolate: false,
     testTimeout: 60_000,
   },

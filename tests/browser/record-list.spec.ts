@@ -344,6 +344,9 @@ test('a part that does not come is said, and can be asked for again', async ({ p
   await expect(lines(page)).toHaveCount(2);
   await page.route('**/SessionComparison*', (route) => route.abort());
   await page.getByRole('button', { name: 'Compare two sessions' }).click();
-  await expect(page.getByRole('alert')).toContainText('This part of the page did not load.');
+  await expect(page.getByRole('alert')).toContainText('This part of the page did not arrive.');
   await expect(lines(page)).toHaveCount(2);
+  await page.unroute('**/SessionComparison*');
+  await page.getByRole('button', { name: 'Try once more' }).click();
+  await expect(page.getByRole('alert')).toHaveCount(0);
 });

@@ -1,15 +1,16 @@
-import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { isSameLinkage } from '../../../calculators/index.ts';
 import { eventsInFiles } from '../../../device/sessions-in-files.ts';
 import type { StoredSession } from '../../../device/stored-session.ts';
+import { later } from '../arriving/Later.tsx';
 import { RecordLine } from './RecordLine.tsx';
 import { detailsWords, sessionName } from './record-words.ts';
 import { saveAll, saveTable } from './save-sessions.ts';
-import type { ComparisonProps } from './SessionComparison.tsx';
 import type { BenchActions } from './use-bench.ts';
 import type { Removal } from './use-removal.ts';
 import type { Mark } from './words.ts';
+
+const SessionComparison = later(async () => (await import('./SessionComparison.tsx')).SessionComparison);
 
 /** From so many sessions on there is a field to find one. */
 const manySessions = 10;
@@ -27,7 +28,7 @@ export function RecordList({
   mark: Mark;
 }) {
   const [sought, setSought] = useState('');
-  const [Comparison, setComparison] = useState<ComponentType<ComparisonProps> | null>(null);
+  const [comparing, setComparing] = useState(false);
   const [wrong, setWrong] = useState(false);
   const [, setSaved] = useState(0);
   const [gone] = removal.removed;
@@ -115,18 +116,8 @@ export function RecordList({
           <button class="button" type="button" onClick={() => orSay(saveTable(sessions))}>
             Save all as a table (CSV)
           </button>
-          {comparable && !Comparison && (
-            <button
-              class="button"
-              type="button"
-              onClick={() =>
-                orSay(
-                  import('./SessionComparison.tsx').then(({ SessionComparison }) =>
-                    setComparison(() => SessionComparison),
-                  ),
-                )
-              }
-            >
+          {comparable && !comparing && (
+            <button class="button" type="button" onClick={() => setComparing(true)}>
               Compare two sessions
             </button>
           )}
@@ -137,8 +128,8 @@ export function RecordList({
           This part of the page did not load. Try once more, or load the page again.
         </p>
       )}
-      {Comparison && comparable && (
-        <Comparison sessions={sessions} mark={mark} onClose={() => setComparison(null)} />
+      {comparing && comparable && (
+        <SessionComparison sessions={sessions} mark={mark} onClose={() => setComparing(false)} />
       )}
     </section>
   );

@@ -9,7 +9,7 @@ import type { StoredSession } from '../../../device/stored-session.ts';
 import { dateWords, sessionName } from './record-words.ts';
 import type { Mark } from './words.ts';
 
-export type ComparisonProps = {
+type ComparisonProps = {
   readonly sessions: readonly StoredSession[];
   readonly mark: Mark;
   readonly onClose: () => void;
