@@ -107,6 +107,7 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
     write: (session, work) => {
       const { id } = session.head;
       newest.set(id, session);
+      gone.delete(id);
       return save(async () => {
         try {
           if (unsaved.size + gone.size === 0) return await work(await open());
@@ -114,7 +115,6 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
           // What changed cannot be written by itself; the whole may.
         }
         unsaved.add(id);
-        gone.delete(id);
         await flush();
       });
     },

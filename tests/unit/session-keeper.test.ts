@@ -125,6 +125,15 @@ describe('sessionKeeper()', () => {
     expect((await found()).map(({ head }) => head.id)).toEqual(['session-two']);
   });
 
+  test('removed while an entry of it is still being written, it is gone all the same', async () => {
+    const own = keeper();
+    await begin(own);
+    await Promise.all([enter(own, 1), own.remove(id)]);
+    expect(told.at(-1)).toBe('saved');
+    expect(await own.list()).toEqual({ sessions: [], damaged: [] });
+    expect(await found()).toEqual([]);
+  });
+
   test('what could not be removed can be brought back', async () => {
     const own = keeper();
     await begin(own);
