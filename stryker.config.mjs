@@ -27,7 +27,8 @@ export default {
   cleanTempDir: 'always',
   // Half of the mutants are read when a file is first loaded, so that all tests of the group run for each.
   warnings: { slow: false },
-  // A loop that never ends is noticed after this and a part of what the tests take while it is counted what they run.
+  // A loop that never ends is noticed after this and a part of what the tests take while it is counted what they run,
+  // which is up to twenty times what they take for a mutant.
   timeoutMS: 3000,
-  timeoutFactor: 0.3,
+  timeoutFactor: 0.1,
 };

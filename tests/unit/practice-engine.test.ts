@@ -6,13 +6,11 @@ import {
   engineAirFlowKgPerS,
   firingFrequencyHz,
   firstState,
-  generations,
   inventEngine,
   look,
   motoringFrictionPa,
   practiceEngineExample,
   practiceFaults,
-  practiceGrades,
   readCylinder,
   rpmOf,
   startRun,
@@ -58,24 +56,6 @@ describe('the invented engine', () => {
     expect(engineOf({ seed: 7 })).toEqual(engineOf({ seed: 7 }));
     expect(engineOf({ seed: 8 })).not.toEqual(engineOf({ seed: 7 }));
   });
-
-  test.each(generations.flatMap((generation) => practiceGrades.map((grade) => [generation, grade] as const)))(
-    '%s, grade %i: depressions as they are commonly found, at work and at idle',
-    (generation, grade) => {
-      const engine = engineOf({ generation, grade, seed: 5 });
-      const level = trueDepressionsPa(engine, firstState(engine, 0).controls).map((pa) => pa / mmHg);
-      const mean = level.reduce((sum, each) => sum + each, 0) / level.length;
-      expect(mean).toBeGreaterThan(150);
-      expect(mean).toBeLessThan(350);
-      const warm = advance(engine, { ...firstState(engine, 1), metalK: warmK }, 10);
-      const idle = depressionsNow(engine, warm).map((pa) => pa / mmHg);
-      const meanAtIdle = idle.reduce((sum, each) => sum + each, 0) / idle.length;
-      expect(meanAtIdle).toBeGreaterThan(200);
-      expect(meanAtIdle).toBeLessThan(530);
-      expect(rpm(engine, warm)).toBeGreaterThan(500);
-      expect(rpm(engine, warm)).toBeLessThan(1600);
-    },
-  );
 
   test.each([
     ['generation', 'none'],
