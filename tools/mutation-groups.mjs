@@ -156,7 +156,7 @@ export const groups = {
   hands: {
     files:
       'practice-engine practice/{act,check-exercise,constants,engine,exercise,invent,leak-at-speeds,look,random,review,run}',
-    unit: 'practice-{engine,hands,invent,run} leak-at-speeds',
+    unit: 'practice-{depressions,engine,hands,invent,run} leak-at-speeds',
     property: 'practice-engine',
   },
   lessons: {

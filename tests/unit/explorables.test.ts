@@ -159,8 +159,8 @@ describe('flutter and the verdict', () => {
     );
   });
 
-  test('every whisker stays on the scale, from the stillest needle to the liveliest', () => {
-    for (const swingMmHg of [swingMmHgLimits.min, swingMmHgLimits.max])
+  test('every whisker stays on the scale', () => {
+    for (const swingMmHg of steps(swingMmHgLimits))
       for (const spreadMmHg of steps(spreadMmHgLimits)) {
         const { plot } = verdictUnderSwing({ swingMmHg, spreadMmHg });
         for (const { whiskerX1, whiskerX2 } of stripOf(plot).rows)
