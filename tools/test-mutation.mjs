@@ -1,8 +1,8 @@
-// `npm run test:mutation`: every group of tools/mutation-groups.mjs, or those that are named, then the bounds.
+// `npm run test:mutation`: every group of tools/mutation/groups.mjs, or those that are named, then the bounds.
 import './check-node.mjs';
 import { spawnSync } from 'node:child_process';
-import { checkMutation } from './check-mutation.mjs';
-import { groups } from './mutation-groups.mjs';
+import { checkMutation } from './mutation/check.mjs';
+import { groups } from './mutation/groups.mjs';
 
 const named = process.argv.slice(2);
 const unknown = named.filter((group) => !Object.hasOwn(groups, group));

@@ -1,7 +1,7 @@
 // Reads the reports of the mutation run and says whether enough mutants were noticed.
 import { globSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { groups, isParser } from './mutation-groups.mjs';
+import { groups, isParser } from './groups.mjs';
 
 /** Least share of the mutants that a test must notice, in per cent. */
 const least = { parsers: 95, all: 90 };
