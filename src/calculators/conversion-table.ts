@@ -41,9 +41,12 @@ export function conversionCell(
 ): ConversionCell | null {
   if (converted === null) return null;
   const text = printConverted(converted, { mark });
+  const copied = isPlain(converted.value)
+    ? text.replace('−', '-')
+    : printConverted(converted, { mark, minus: 'hyphen' });
   return {
     text,
-    copied: `${printConverted(converted, { mark, minus: 'hyphen' })} ${symbol}`,
+    copied: `${copied} ${symbol}`,
     label: `${text} ${symbol}, ${what}`,
   };
 }

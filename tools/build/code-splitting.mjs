@@ -7,7 +7,7 @@ const under = (folder, names) => new RegExp(String.raw`[\\/]${folder}[\\/](?:${n
 export const codeSplitting = {
   groups: [
     { name: 'preact', test: /[\\/]node_modules[\\/](?:@astrojs[\\/])?preact[\\/]/u },
-    { name: 'site', test: under('device', 'site-address|service-worker|trusted-addresses') },
+    { name: 'site', test: under('device', 'late-styles|site-address|service-worker|trusted-addresses') },
     {
       name: 'figures',
       test: under(

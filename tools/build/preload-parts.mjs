@@ -1,21 +1,46 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { budgets } from './budgets.mjs';
 import { listFiles } from './list-files.mjs';
 import { islandsOf, modulesOf } from './modules-of.mjs';
+import { sentBytes, weighPage } from './weigh-page.mjs';
+
+/** What every calculator uses, whichever it is, first what most pages use; see code-splitting.mjs. */
+const shared = ['preact', 'figures', 'form'];
+/** What a link to a module weighs in a page, at most. */
+const linkBytes = 60;
 
 /**
  * Names all modules of the islands in the built pages, so that a browser asks for them together: in the head those of
- * islands that start with the page, at the island those of one that starts when it is used.
+ * islands that start with the page, at the island those of one that starts when it is used. Of a calculator, which starts
+ * when it is used, the head names so many of the parts that all calculators share as its budget has room for.
  */
 export function preloadParts(folder, base) {
   const partsOf = ({ modules }) => [
     ...new Set(modules.flatMap((address) => [...modulesOf(folder, address.slice(base.length))])),
   ];
+
+  function partsWithRoom(file, islands) {
+    const parts = islands.filter(({ keepsEntries }) => keepsEntries).flatMap(partsOf);
+    let { all, scripts } = weighPage(folder, file);
+    return shared
+      .flatMap((name) => parts.find((part) => part.includes(`/${name}.`)) ?? [])
+      .filter((part) => {
+        const bytes = sentBytes(join(folder, part)) + linkBytes;
+        const fits = all + bytes <= budgets.calculator.all && scripts + bytes <= budgets.calculator.scripts;
+        if (fits) [all, scripts] = [all + bytes, scripts + bytes];
+        return fits;
+      });
+  }
+
   for (const file of listFiles(folder).filter((name) => name.endsWith('.html'))) {
     const path = join(folder, file);
     const html = readFileSync(path, 'utf8');
     const islands = islandsOf(html);
-    const atOnce = new Set(islands.filter(({ starts }) => starts === 'now').flatMap(partsOf));
+    const atOnce = new Set([
+      ...islands.filter(({ starts }) => starts === 'now').flatMap(partsOf),
+      ...partsWithRoom(file, islands),
+    ]);
     const links = [...atOnce].map((part) => `<link rel="modulepreload" href="${base}${part}">`).join('');
     const named = islands
       .filter(({ starts }) => starts === 'use')

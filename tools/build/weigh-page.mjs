@@ -7,7 +7,7 @@ import { islandsOf, modulesOf } from './modules-of.mjs';
 const packed = new Map();
 
 /** Bytes of a file as it is sent. */
-function sentBytes(path) {
+export function sentBytes(path) {
   if (!packed.has(path)) {
     const options = { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } };
     packed.set(path, brotliCompressSync(readFileSync(path), options).length);
@@ -27,7 +27,9 @@ export function weighPage(folder, file) {
     inSite(/href="([^"]+)"/.exec(tag)?.[1] ?? ''),
   );
   const islands = islandsOf(html);
-  const own = [...html.matchAll(/<script[^>]+src="([^"]+)"/g)].map(([, address]) => address);
+  const own = [...html.matchAll(/<script[^>]+src="([^"]+)"|<link rel="modulepreload" href="([^"]+)"/g)].map(
+    ([, script, preloaded]) => script ?? preloaded,
+  );
   const asked = islands.flatMap(({ starts, modules }) => (starts === 'use' ? [] : modules));
   const graph = (addresses, options) =>
     new Set(addresses.map(inSite).flatMap((module) => [...modulesOf(folder, module, options)]));

@@ -137,7 +137,8 @@ export function useCalculator<Described extends Announced, Field extends string>
   }
 
   useLayoutEffect(() => {
-    readAddress();
+    const entries = { ...readFragment(), ...readKeptForm(slug) };
+    if (Object.keys(entries).length > 0) readAddress();
     addEventListener('hashchange', readAddress);
     return () => removeEventListener('hashchange', readAddress);
   }, []);

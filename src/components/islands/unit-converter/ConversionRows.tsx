@@ -1,4 +1,5 @@
 import type { ConversionCell, ConversionLine } from '../../../calculators/index.ts';
+import AfterPaint from '../calculator/AfterPaint.tsx';
 import type { Copied } from '../calculator/use-calculator.ts';
 
 interface Props {
@@ -10,6 +11,9 @@ interface Props {
   readonly copied: Copied;
   readonly onCopy: (text: string) => void;
 }
+
+/** As many as a phone shows above its keys. */
+const rowsAtOnce = 5;
 
 /** A line for each unit; a tap on a figure copies it. */
 export default function ConversionRows({ caption, lines, headings, columns, copied, onCopy }: Props) {
@@ -31,6 +35,18 @@ export default function ConversionRows({ caption, lines, headings, columns, copi
       return copied.done ? 'copied' : 'not copied';
     return line.typed ? 'typed' : '';
   };
+  const row = (line: ConversionLine) => (
+    <tr key={line.unitId} data-unit={line.unitId}>
+      <th scope="row">
+        <abbr title={line.unitName}>{line.symbol}</abbr> <small>{note(line)}</small>
+      </th>
+      {columns.map((column) => (
+        <td key={column} class={column === 0 ? 'num answer' : 'num'}>
+          {figure(line.cells[column])}
+        </td>
+      ))}
+    </tr>
+  );
   return (
     <table class="table answers">
       <caption>{caption}</caption>
@@ -45,18 +61,8 @@ export default function ConversionRows({ caption, lines, headings, columns, copi
         </tr>
       </thead>
       <tbody>
-        {lines.map((line) => (
-          <tr key={line.unitId} data-unit={line.unitId}>
-            <th scope="row">
-              <abbr title={line.unitName}>{line.symbol}</abbr> <small>{note(line)}</small>
-            </th>
-            {columns.map((column) => (
-              <td key={column} class={column === 0 ? 'num answer' : 'num'}>
-                {figure(line.cells[column])}
-              </td>
-            ))}
-          </tr>
-        ))}
+        {lines.slice(0, rowsAtOnce).map(row)}
+        <AfterPaint>{lines.slice(rowsAtOnce).map(row)}</AfterPaint>
       </tbody>
     </table>
   );
