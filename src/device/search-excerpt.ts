@@ -17,13 +17,20 @@ const mostWords = 24;
 /** Of a long paragraph so many words before the first that was found. */
 const wordsBefore = 6;
 
-/** The line of a text with most of the terms, short enough to be read at a glance; empty where no line has any. */
+/** With fewer a line is a heading, which says less than the sentences under it. */
+const wordsOfSentence = 8;
+
+/**
+ * The line of a text with most of the terms, a sentence before a heading, short enough to be read at a glance; empty where
+ * no line has any.
+ */
 export function excerptOf(text: string, terms: ReadonlySet<string>): ExcerptPart[] {
   let [best, most]: [Word[], number] = [[], 0];
   for (const line of text.split('\n')) {
     const words = line.split(' ').map((word) => ({ text: word, term: termIn(word, terms) }));
     const kinds = new Set(words.flatMap(({ term }) => term ?? [])).size;
-    if (kinds > most) [best, most] = [words, kinds];
+    const worth = kinds === 0 ? 0 : kinds + (words.length >= wordsOfSentence ? 0.5 : 0);
+    if (worth > most) [best, most] = [words, worth];
   }
   const first = best.findIndex(({ term }) => term !== undefined);
   const from = best.length <= mostWords ? 0 : Math.max(0, first - wordsBefore);

@@ -12,7 +12,6 @@ import {
   practiceEngineExample,
   practiceFaults,
   readCylinder,
-  rpmOf,
   startRun,
   throttleMassFlowKgPerS,
   trueDepressionsPa,
@@ -27,7 +26,6 @@ import type {
   PracticeAction,
   PracticeEngine,
   PracticeFault,
-  Result,
 } from '../../src/calculators/index.ts';
 import { airInKgPerS, airOutKgPerS, ripplePa, runnerPa } from '../../src/calculators/practice/breathing.ts';
 import { intakeK, warmK } from '../../src/calculators/practice/constants.ts';
@@ -35,18 +33,10 @@ import { frictionPa } from '../../src/calculators/practice/friction.ts';
 import { holdingReach, leftAlone } from '../../src/calculators/practice/steady.ts';
 import { agrees, readDataRows, toNumber } from '../../truth/data-rows.ts';
 import { mmHg } from '../engine/invented.ts';
+import { does, engineOf, rpm, valueOf } from '../engine/practice.ts';
 import { tolerances } from '../tolerances.ts';
 
-const valueOf = <Value>(result: Result<Value>): Value => {
-  if (!result.ok) throw new Error(JSON.stringify(result.problem));
-  return result.value;
-};
 const exercise = (changes: Partial<Exercise> = {}): Exercise => ({ ...practiceEngineExample, ...changes });
-const engineOf = (changes: Partial<Exercise> = {}): PracticeEngine =>
-  valueOf(inventEngine(exercise(changes)));
-const does = (engine: PracticeEngine, state: EngineState, ...actions: PracticeAction[]): EngineState =>
-  actions.reduce((before, action) => act(engine, before, action).state, state);
-const rpm = (engine: PracticeEngine, state: EngineState): number => rpmOf(engine, state.kineticJ);
 const depressionsNow = (engine: PracticeEngine, state: EngineState): number[] =>
   engine.cylinders.map((cylinder, i) => engine.ambientPa - runnerPa(cylinder, state.runnerKg[i]!));
 const atWork = (engine: PracticeEngine): EngineState => bringSpeedBack(engine, firstState(engine, 1));

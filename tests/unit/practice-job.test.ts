@@ -1,37 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import {
-  act,
   advance,
   doAdvisedStep,
   firstState,
   generations,
-  inventEngine,
   passTime,
   practiceEngineExample,
-  rpmOf,
   startRun,
   trueSpreadPa,
   warmUp,
 } from '../../src/calculators/index.ts';
-import type {
-  EngineState,
-  Exercise,
-  PracticeAction,
-  PracticeEngine,
-  Result,
-  SessionEvent,
-} from '../../src/calculators/index.ts';
+import type { SessionEvent } from '../../src/calculators/index.ts';
 import { tooHotK, warmK } from '../../src/calculators/practice/constants.ts';
-
-const valueOf = <Value>(result: Result<Value>): Value => {
-  if (!result.ok) throw new Error(JSON.stringify(result.problem));
-  return result.value;
-};
-const engineOf = (changes: Partial<Exercise> = {}): PracticeEngine =>
-  valueOf(inventEngine({ ...practiceEngineExample, ...changes }));
-const does = (engine: PracticeEngine, state: EngineState, ...actions: PracticeAction[]): EngineState =>
-  actions.reduce((before, action) => act(engine, before, action).state, state);
-const rpm = (engine: PracticeEngine, state: EngineState): number => rpmOf(engine, state.kineticJ);
+import { does, engineOf, rpm, valueOf } from '../engine/practice.ts';
 
 test('warming up lowers the friction, so that the speed rises; standing without a fan it gets too hot, with one not', () => {
   const engine = engineOf({ grade: 2 });

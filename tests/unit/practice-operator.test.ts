@@ -4,9 +4,7 @@ import {
   bringSpeedBack,
   doAdvisedStep,
   firstState,
-  inventEngine,
   look,
-  practiceEngineExample,
   readCylinder,
   turnScrew,
   warmUp,
@@ -14,18 +12,11 @@ import {
 import type { EngineState, Exercise, PracticeEngine, SessionEvent } from '../../src/calculators/index.ts';
 import { warmK } from '../../src/calculators/practice/constants.ts';
 import { mmHg } from '../engine/invented.ts';
+import { engineOf } from '../engine/practice.ts';
 
-const engineOf = (changes: Partial<Exercise> = {}): PracticeEngine => {
-  const engine = inventEngine({
-    ...practiceEngineExample,
-    generation: 'separate-cables',
-    carburettors: 2,
-    ...changes,
-  });
-  if (!engine.ok) throw new Error(JSON.stringify(engine.problem));
-  return engine.value;
-};
-const engine = engineOf();
+const separate = (changes: Partial<Exercise> = {}): PracticeEngine =>
+  engineOf({ generation: 'separate-cables', carburettors: 2, ...changes });
+const engine = separate();
 const first = firstState(engine, 1);
 const atSpeed = bringSpeedBack(engine, first);
 
@@ -43,7 +34,7 @@ describe('bringing the speed back', () => {
 });
 
 describe('warming up', () => {
-  const cold = engineOf({ grade: 2 });
+  const cold = separate({ grade: 2 });
 
   test('goes on by half minutes until it is as warm as is wanted, and puts a fan before it', () => {
     const nearly = { ...firstState(cold, 1), metalK: warmK - 1 };
@@ -77,7 +68,7 @@ describe('reading a cylinder', () => {
   });
 
   test('empties the line first: behind a tap that is shut nothing of the last reading is left', () => {
-    const stuck = engineOf({ fault: 'shut-tap' });
+    const stuck = separate({ fault: 'shut-tap' });
     const before: EngineState = {
       ...bringSpeedBack(stuck, firstState(stuck, 1)),
       linePa: stuck.ambientPa - 250 * mmHg,
@@ -103,7 +94,7 @@ describe('turning a screw', () => {
 
 test('once the advice says stop nothing is done any more', () => {
   // Neither so coarse a gauge nor twelve readings of each settle whether they lie so close.
-  const one = engineOf({ generation: 'fixed-reference' });
+  const one = separate({ generation: 'fixed-reference' });
   const coarse: PracticeEngine = {
     ...one,
     tolerancePa: 0.5 * mmHg,

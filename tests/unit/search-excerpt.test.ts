@@ -13,6 +13,12 @@ describe('excerptOf', () => {
     expect(marked(text, 'nut')).toBe('The lock [nut]');
   });
 
+  it('is a sentence rather than a heading with the same terms, but never one with fewer', () => {
+    const text = 'Which way to turn\nTurn the screw clockwise if its cylinder draws more than the others.';
+    expect(marked(text, 'turn')).toMatch(/^\[Turn\] the screw/);
+    expect(marked(text, 'turn', 'way')).toBe('Which [way] to [turn]');
+  });
+
   it('finds a word in its other forms, and by what stands for it', () => {
     expect(marked('Turning the carbs', 'turn', 'carburettor')).toBe('[Turning] the [carbs]');
   });
