@@ -88,6 +88,25 @@ test('a room too small for the sum is refused in words', async ({ page }) => {
   await expect(page.locator('#running-wrong')).toContainText('more than 100000 ppm');
 });
 
+test('the answer goes along with the questions, but never stands over what is below both', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await open(page);
+  const edges = () =>
+    page.evaluate(() => {
+      const box = (part: string) => document.querySelector(part)!.getBoundingClientRect();
+      return { top: box('.answered').top, bottom: box('.answered').bottom, below: box('.gas-panels').top };
+    });
+  await page.evaluate(() => scrollTo(0, 1200));
+  expect((await edges()).top).toBeGreaterThan(0);
+  for (const y of [1200, 2000, 2600, 3500]) {
+    await page.evaluate((to) => scrollTo(0, to), y);
+    const { bottom, below } = await edges();
+    expect(bottom, `scrolled by ${y}`).toBeLessThan(below);
+  }
+});
+
 test('a link reproduces the entries, and a reload keeps them', async ({ page, context }) => {
   await open(page);
   await field(page, 'speed').fill('900 rpm');

@@ -24,19 +24,21 @@ export default function ExhaustGasInARoom() {
   return (
     <CalculatorFrame calculator={calculator}>
       <Questions calculator={calculator} />
-      <AnswerSection calculator={calculator} lead={({ lead }) => lead}>
-        {({ lines }) => (
-          <>
-            <Warnings lines={[runOutdoors]} />
-            <AnswerRows
-              calculator={calculator}
-              caption="One well-mixed room, one steady source. Tap a figure to copy it."
-              lines={lines}
-            />
-            <NotKnown lines={notKnown.air} />
-          </>
-        )}
-      </AnswerSection>
+      <div class="alongside">
+        <AnswerSection calculator={calculator} lead={({ lead }) => lead}>
+          {({ lines }) => (
+            <>
+              <Warnings lines={[runOutdoors]} />
+              <AnswerRows
+                calculator={calculator}
+                caption="One well-mixed room, one steady source. Tap a figure to copy it."
+                lines={lines}
+              />
+              <NotKnown lines={notKnown.air} />
+            </>
+          )}
+        </AnswerSection>
+      </div>
       {words !== null && (
         <div class={stale ? 'across flow gas-panels stale' : 'across flow gas-panels'}>
           <section class="flow" aria-label="The air against time">
