@@ -22,9 +22,14 @@ function kindOf({ path, formulae, isCalculator }) {
   return formulae > 0 ? 'formulae' : 'prose';
 }
 
+/** The path that the site was built for, as its first page has it. */
+const base =
+  /<link rel="manifest" href="([^"]*\/)manifest\.webmanifest"/.exec(
+    readFileSync(join(folder, 'index.html'), 'utf8'),
+  )?.[1] ?? '/';
 const pages = listFiles(folder)
   .filter((file) => file.endsWith('.html'))
-  .map((file) => weighPage(folder, file));
+  .map((file) => weighPage(folder, file, base));
 let faults = 0;
 for (const page of pages) {
   const kind = kindOf(page);

@@ -7,8 +7,11 @@ import { PracticePerson } from './practice-person.ts';
 test.use({ serviceWorkers: 'block' });
 
 const goal = (page: Page) => page.locator('.goal');
-const openingsAtFirst = (page: Page) =>
-  page.locator('.truth-tables table').first().locator('tbody td:nth-child(2)').allTextContents();
+async function openingsAtFirst(page: Page): Promise<string[]> {
+  const cells = page.locator('.truth-tables table').first().locator('tbody td:nth-child(2)');
+  await cells.first().waitFor();
+  return cells.allTextContents();
+}
 
 test.describe('without a script', () => {
   test.use({ javaScriptEnabled: false });

@@ -22,7 +22,7 @@ export function preloadParts(folder, base) {
 
   function partsWithRoom(file, islands) {
     const parts = islands.filter(({ keepsEntries }) => keepsEntries).flatMap(partsOf);
-    let { all, scripts } = weighPage(folder, file);
+    let { all, scripts } = weighPage(folder, file, base);
     return shared
       .flatMap((name) => parts.find((part) => part.includes(`/${name}.`)) ?? [])
       .filter((part) => {

@@ -16,12 +16,11 @@ export function sentBytes(path) {
 }
 
 /**
- * What a page weighs, in bytes: `all` of HTML, styles and scripts as it is opened, `scripts` alone, `inUse` the scripts
+ * What a page of a site under a base path weighs, in bytes: `all` of HTML, styles and scripts as it is opened, `scripts` alone, `inUse` the scripts
  * once all of it is used, `first` HTML and styles, `fonts` besides; and how many elements, formulae it has, and whether it is a calculator.
  */
-export function weighPage(folder, file) {
+export function weighPage(folder, file, base) {
   const html = readFileSync(join(folder, file), 'utf8');
-  const base = /<link rel="manifest" href="([^"]*\/)manifest\.webmanifest"/.exec(html)?.[1] ?? '/';
   const inSite = (address) => address.slice(base.length).replace(/[?#].*$/, '');
   const styles = [...html.matchAll(/<link[^>]+rel="stylesheet"[^>]*>/g)].map(([tag]) =>
     inSite(/href="([^"]+)"/.exec(tag)?.[1] ?? ''),
