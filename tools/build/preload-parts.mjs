@@ -7,7 +7,7 @@ import { sentBytes, weighPage } from './weigh-page.mjs';
 
 /** What every calculator uses, whichever it is, first what most pages use; see code-splitting.mjs. */
 const shared = ['preact', 'figures', 'form'];
-/** What a link to a module weighs in a page, at most. */
+/** Room kept in a page for the link to a module: our choice, about its length before it is packed. */
 const linkBytes = 60;
 
 /**
@@ -22,15 +22,18 @@ export function preloadParts(folder, base) {
 
   function partsWithRoom(file, islands) {
     const parts = islands.filter(({ keepsEntries }) => keepsEntries).flatMap(partsOf);
+    const candidates = shared.flatMap((name) => parts.find((part) => part.includes(`/${name}.`)) ?? []);
+    if (candidates.length === 0) return []; // Most pages are no calculators: nothing is packed to be weighed.
     let { all, scripts } = weighPage(folder, file, base);
-    return shared
-      .flatMap((name) => parts.find((part) => part.includes(`/${name}.`)) ?? [])
-      .filter((part) => {
-        const bytes = sentBytes(join(folder, part)) + linkBytes;
-        const fits = all + bytes <= budgets.calculator.all && scripts + bytes <= budgets.calculator.scripts;
-        if (fits) [all, scripts] = [all + bytes, scripts + bytes];
-        return fits;
-      });
+    const fitting = [];
+    for (const part of candidates) {
+      const bytes = sentBytes(join(folder, part)) + linkBytes;
+      if (all + bytes > budgets.calculator.all || scripts + bytes > budgets.calculator.scripts) continue;
+      fitting.push(part);
+      all += bytes;
+      scripts += bytes;
+    }
+    return fitting;
   }
 
   for (const file of listFiles(folder).filter((name) => name.endsWith('.html'))) {
