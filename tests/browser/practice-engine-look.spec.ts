@@ -150,14 +150,18 @@ test('in words, by keyboard alone: lesson one to its end', async ({ page }) => {
     await tabTo(name);
     await page.keyboard.press('Enter');
   };
-  /** What is told of the needle when it has come to rest: new words, not those that stood there. */
-  const settled = async (): Promise<string> => {
-    await page.locator('.said span').evaluate((old) => (old.id = 'old'));
-    const fresh = page
-      .locator('.said span:not(#old)')
-      .filter({ hasText: /(swinging|still|moving).*\srpm\./u });
-    await fresh.waitFor({ timeout: 20_000 });
-    return (await fresh.textContent()) ?? '';
+  /** Presses a button; what was told since then, once the needle has come to rest. */
+  const pressAndSettle = async (name: string): Promise<string> => {
+    await tabTo(name);
+    await page.evaluate(() => {
+      document.querySelector('.said')!.setAttribute('data-heard', '');
+    });
+    await page.keyboard.press('Enter');
+    const heard = page.locator('.said');
+    await expect(heard).toHaveAttribute('data-heard', /(swinging|still|moving).*\srpm\./u, {
+      timeout: 20_000,
+    });
+    return (await heard.getAttribute('data-heard')) ?? '';
   };
   await tabTo('The needle in words');
   await page.keyboard.press('Space');
@@ -166,22 +170,26 @@ test('in words, by keyboard alone: lesson one to its end', async ({ page }) => {
   await press('Time ×16');
   await press('Look at the needle');
   await expect(page.locator('.said')).toContainText(/About \d+\smmHg, swinging \d+ either way\. \d+\srpm\./);
+  await page.locator('.said').evaluate((said) => {
+    const hear = (): void =>
+      said.setAttribute('data-heard', `${said.getAttribute('data-heard') ?? ''}\n${said.textContent}`);
+    new MutationObserver(hear).observe(said, { childList: true });
+  });
 
   await tabTo('Tap');
   for (let shut = 0; shut < 85; shut += 1) await page.keyboard.press('ArrowLeft');
-  expect(await settled()).toMatch(/swinging \d either way|hardly moving/);
+  await expect(page.locator('.said')).toContainText(/swinging \d either way|hardly moving/, {
+    timeout: 20_000,
+  });
   for (let tries = 0; tries < 40; tries += 1) {
     const off = (await page.locator('.tachometer .aside').textContent()) ?? '';
     if (off === 'speed is right') break;
     const much = Number.parseInt(off, 10) >= 80 ? 'much' : 'a little';
-    await press(`Throttle ${off.includes('slow') ? 'up' : 'down'}, ${much}`);
-    await settled();
+    await pressAndSettle(`Throttle ${off.includes('slow') ? 'up' : 'down'}, ${much}`);
   }
   for (const carburettor of [1, 2, 1]) {
-    await press(`Carburettor ${carburettor}`);
-    await settled();
-    await press('Write down this reading');
-    await expect(page.locator('.said')).toContainText(`Read ${carburettor}: `);
+    await pressAndSettle(`Carburettor ${carburettor}`);
+    expect(await pressAndSettle('Write down this reading')).toContain(`Read ${carburettor}: `);
   }
   await expect(page.getByRole('heading', { name: 'Goal reached' })).toBeVisible();
 });
