@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
@@ -28,6 +29,13 @@ export default defineConfig({
   },
   vite: {
     plugins: [writeNotices()],
+    resolve: {
+      alias: {
+        '@astrojs/preact/client.js': fileURLToPath(
+          new URL('./src/components/islands/arriving/hydrate-island.ts', import.meta.url),
+        ),
+      },
+    },
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting } } } } },
     build: {
       rolldownOptions: {

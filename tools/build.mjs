@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url';
 export async function buildSite() {
   const { basePath } = await import('./build/base-path.mjs');
   const { runAstro } = await import('./build/run-astro.mjs');
-  const { writeHeaders } = await import('./build/policy.mjs');
+  const { tightenPolicies, writeHeaders } = await import('./build/policy.mjs');
   const { writeCrawlerFiles } = await import('./build/write-crawler-files.mjs');
   const { preloadParts } = await import('./build/preload-parts.mjs');
   const { writeSearchIndex } = await import('./build/write-search-index.mjs');
@@ -15,6 +15,7 @@ export async function buildSite() {
   const base = basePath();
 
   await runAstro();
+  tightenPolicies(folder);
   preloadParts(folder, base);
   const pages = await writeSearchIndex(folder, base);
   writeHeaders(folder, base);

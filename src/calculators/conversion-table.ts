@@ -18,6 +18,7 @@ export type ConversionLine = {
   readonly rare: boolean;
   /** Whether this is the unit that was typed. */
   readonly typed: boolean;
+  /** Computed when it is read, so that a key waits only for the lines that are drawn with it. */
   readonly cells: readonly (ConversionCell | null)[];
 };
 
@@ -31,6 +32,24 @@ export type ConversionTable = {
   readonly headings: readonly string[];
   readonly lines: readonly ConversionLine[];
 };
+
+/** The table with its announcement, which names the units of `announced` but for the one that was typed. */
+export const conversionTable = (
+  understood: string,
+  headings: readonly string[],
+  lines: readonly ConversionLine[],
+  announced: readonly string[],
+): ConversionTable => ({
+  understood,
+  get announcement() {
+    const said = lines
+      .filter(({ unitId, typed }) => announced.includes(unitId) && !typed)
+      .map(({ cells, unitName }) => `${cells[0]?.text} ${unitName}`);
+    return `${understood} That is ${said.join('; ')}.`;
+  },
+  headings,
+  lines,
+});
 
 /** A figure with its unit, ready to be printed and copied. */
 export function conversionCell(

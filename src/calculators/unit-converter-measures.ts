@@ -1,4 +1,4 @@
-import { conversionCell, printConverted } from './conversion-table.ts';
+import { conversionCell, conversionTable, printConverted } from './conversion-table.ts';
 import type { ConversionTable } from './conversion-table.ts';
 import type { ParsedMeasure } from './parse-measure.ts';
 import { asTypedValue, convertedMeasure } from './unit-converter-digits.ts';
@@ -16,18 +16,12 @@ export function describeMeasure(measure: ParsedMeasure, name: ConverterMeasureNa
     unitName: unit.name,
     rare: false,
     typed: unit === measure.unit,
-    cells: [conversionCell(convertedMeasure(measure, unit), unit.symbol, mark, family.name)],
+    get cells() {
+      return [conversionCell(convertedMeasure(measure, unit), unit.symbol, mark, family.name)];
+    },
   }));
   const reading = `${printConverted(asTypedValue(measure.number), { mark })} ${measure.unit.symbol}`;
   const [first = '', ...rest] = withArticle(family.name);
   const understood = `${first.toUpperCase()}${rest.join('')} of ${reading}.`;
-  const said = lines
-    .filter(({ unitId, typed }) => (announced as readonly string[]).includes(unitId) && !typed)
-    .map(({ cells, unitName }) => `${cells[0]?.text} ${unitName}`);
-  return {
-    understood,
-    announcement: `${understood} That is ${said.join('; ')}.`,
-    headings: [family.name],
-    lines,
-  };
+  return conversionTable(understood, [family.name], lines, announced);
 }

@@ -1,4 +1,4 @@
-import { conversionCell, printConverted } from './conversion-table.ts';
+import { conversionCell, conversionTable, printConverted } from './conversion-table.ts';
 import type { ConversionTable } from './conversion-table.ts';
 import { formatExact } from './format-number.ts';
 import type { DecimalMark } from './format-number.ts';
@@ -39,26 +39,21 @@ const announcedUnits = ['kPa', 'mbar', 'mmHg', 'cmHg', 'inHg', 'psi'];
 export function describeConversions(conversions: Conversions): ConversionTable {
   const mark = conversions.pressure.number.mark ?? 'point';
   const { kinds, pressure } = conversions;
-  const lines = conversions.rows.map(({ unit, values }) => ({
-    unitId: unit.id,
-    symbol: unit.symbol,
-    unitName: unit.name,
-    rare: unit.rare,
-    typed: unit === pressure.unit,
-    cells: kinds.map((kind, column) =>
-      conversionCell(values[column] ?? null, unit.symbol, mark, pressureKindWords[kind].name),
-    ),
+  const lines = conversions.rows.map((row) => ({
+    unitId: row.unit.id,
+    symbol: row.unit.symbol,
+    unitName: row.unit.name,
+    rare: row.unit.rare,
+    typed: row.unit === pressure.unit,
+    get cells() {
+      const { values } = row;
+      return kinds.map((kind, column) =>
+        conversionCell(values[column] ?? null, row.unit.symbol, mark, pressureKindWords[kind].name),
+      );
+    },
   }));
-  const understood = sentenceOf(conversions, mark);
-  const said = lines
-    .filter(({ unitId, typed }) => announcedUnits.includes(unitId) && !typed)
-    .map(({ cells, unitName }) => `${cells[0]?.text} ${unitName}`);
-  return {
-    understood,
-    announcement: `${understood} That is ${said.join('; ')}.`,
-    headings: kinds.map((each) => pressureKindWords[each].name),
-    lines,
-  };
+  const headings = kinds.map((each) => pressureKindWords[each].name);
+  return conversionTable(sentenceOf(conversions, mark), headings, lines, announcedUnits);
 }
 
 function sentenceOf({ pressure, kind, ambientPa }: Conversions, mark: DecimalMark): string {

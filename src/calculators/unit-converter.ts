@@ -62,10 +62,12 @@ export function computeConversions(question: ConversionQuestion): Result<Convers
   const kinds = [kind, ...pressureKinds.filter((other) => other !== kind && other in states)];
   const rows = pressureUnits.map((unit) => ({
     unit,
-    values: kinds.map((shown) => {
-      const value = states[shown];
-      return value === undefined || value === null ? null : convertedValue(question, unit, shown, value);
-    }),
+    get values() {
+      return kinds.map((shown) => {
+        const value = states[shown];
+        return value === undefined || value === null ? null : convertedValue(question, unit, shown, value);
+      });
+    },
   }));
   return succeed({ ...question, kinds, rows });
 }

@@ -117,6 +117,18 @@ describe.each(builds)('policy of $folder', (build) => {
     expect(seen).toBeGreaterThanOrEqual(pages.length); // the script that sets the colours is on every page
   });
 
+  it('knows no other hash: what does not stand in the page may not run in it', () => {
+    const faults = faultsOn(pages, (page) => {
+      const own = new Set(
+        (['script', 'style'] as const).flatMap((element) =>
+          inlineTexts(page.html, element).map((text) => `${element}-src ${hashOf(text)}`),
+        ),
+      );
+      return [...policyOf(page).hashes].map((hash) => !own.has(hash) && `${hash} is of nothing here`);
+    });
+    expect(faults).toEqual([]);
+  });
+
   it('finds no inline style, no inline handler and no script address', () => {
     const faults = faultsOn(pages, ({ document }) =>
       document.querySelectorAll('*').flatMap((element) =>

@@ -6,8 +6,14 @@ const under = (folder, names) => new RegExp(String.raw`[\\/]${folder}[\\/](?:${n
 
 export const codeSplitting = {
   groups: [
-    { name: 'preact', test: /[\\/]node_modules[\\/](?:@astrojs[\\/])?preact[\\/]/u },
-    { name: 'site', test: under('device', 'late-styles|site-address|service-worker|trusted-addresses') },
+    { name: 'preact', test: /[\\/]node_modules[\\/]preact[\\/]|hydrate-island\.ts/u },
+    { name: 'later', test: /preload-helper|arriving[\\/]Later\.tsx/u },
+    {
+      name: 'site',
+      test: (id) =>
+        id.includes('Page.astro?astro&type=script') ||
+        under('device', 'late-styles|service-worker|site-address|site-foot|theme|trusted-addresses').test(id),
+    },
     {
       name: 'figures',
       test: under(

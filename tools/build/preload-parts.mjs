@@ -10,6 +10,9 @@ const shared = ['preact', 'figures', 'form'];
 /** Room kept in a page for the link to a module: our choice, about its length before it is packed. */
 const linkBytes = 60;
 
+/** A browser asks for what stands before the policy only when it has read the policy: the links stand right behind it. */
+const policy = /<meta http-equiv="content-security-policy"[^>]*>/;
+
 /**
  * Names all modules of the islands in the built pages, so that a browser asks for them together: in the head those of
  * islands that start with the page, at the island those of one that starts when it is used. Of a calculator, which starts
@@ -51,6 +54,6 @@ export function preloadParts(folder, base) {
         const parts = partsOf(island).map((part) => base + part);
         return text.replace(island.tag, `${island.tag.slice(0, -1)} data-parts="${parts.join(' ')}">`);
       }, html);
-    if (islands.length > 0) writeFileSync(path, named.replace('</head>', `${links}</head>`));
+    if (islands.length > 0) writeFileSync(path, named.replace(policy, `$&${links}`));
   }
 }

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import {
   answerUnitConverter,
   converterQuantities,
@@ -24,6 +25,12 @@ import { useCalculator } from './calculator/use-calculator.ts';
 import ConversionRows from './unit-converter/ConversionRows.tsx';
 import { quantityWords } from './unit-converter/words.ts';
 
+/** As many as a phone shows above its keys. */
+const linesAtOnce = 5;
+
+const quantities = converterQuantities.map((quantity) => [quantity, quantityWords[quantity].name] as const);
+const kinds = pressureKinds.map((kind) => [kind, pressureKindWords[kind].choice] as const);
+
 const parts = {
   slug: 'unit-converter',
   fields: unitConverterFields,
@@ -44,6 +51,16 @@ export default function UnitConverter() {
   };
   const problem = calculator.problemOf('typed')?.problem;
   const others = problem?.kind === 'unknown-unit' ? quantitiesOfUnit(problem.unit) : [];
+  const usual = usualUnitIn(form);
+  const units = useMemo(
+    () =>
+      unitsOf(form.quantity).map(({ id, symbol }) => (
+        <option key={id} value={id} selected={id === usual}>
+          {symbol}
+        </option>
+      )),
+    [form.quantity, usual],
+  );
   const rows = { headings: answer?.headings ?? [], copied: calculator.copied, onCopy: calculator.copy };
 
   return (
@@ -53,7 +70,7 @@ export default function UnitConverter() {
           calculator={converter}
           field="quantity"
           label="Quantity"
-          options={converterQuantities.map((quantity) => [quantity, quantityWords[quantity].name])}
+          options={quantities}
           as="select"
         />
         <TextField
@@ -67,14 +84,10 @@ export default function UnitConverter() {
               class="write"
               name="usualUnit"
               aria-label="Unit, if none is typed"
-              value={usualUnitIn(form)}
+              value={usual}
               onChange={(event) => change(withUnit(form, event.currentTarget.value))}
             >
-              {unitsOf(form.quantity).map(({ id, symbol }) => (
-                <option key={id} value={id} selected={id === usualUnitIn(form)}>
-                  {symbol}
-                </option>
-              ))}
+              {units}
             </select>
           }
         >
@@ -104,18 +117,21 @@ export default function UnitConverter() {
                 caption="In every unit. Tap a figure to copy it with its unit."
                 lines={lines.filter(({ rare }) => !rare)}
                 columns={[0]}
+                first={linesAtOnce}
               />
               {isPressure && (
                 <details>
                   <summary>Columns at a named temperature</summary>
-                  <AfterPaint>
-                    <ConversionRows
-                      {...rows}
-                      caption="For an instrument that says 60 °F or 39.2 °F. Without such a mark the table above is meant."
-                      lines={lines.filter(({ rare }) => rare)}
-                      columns={[0]}
-                    />
-                  </AfterPaint>
+                  <AfterPaint
+                    draw={() => (
+                      <ConversionRows
+                        {...rows}
+                        caption="For an instrument that says 60 °F or 39.2 °F. Without such a mark the table above is meant."
+                        lines={lines.filter(({ rare }) => rare)}
+                        columns={[0]}
+                      />
+                    )}
+                  />
                 </details>
               )}
             </>
@@ -130,7 +146,7 @@ export default function UnitConverter() {
             field="kind"
             label="Counted from"
             why="A vacuum gauge shows a depression: how far the intake is below the air around the engine."
-            options={pressureKinds.map((kind) => [kind, pressureKindWords[kind].choice])}
+            options={kinds}
           />
           <TextField
             calculator={calculator}
@@ -141,14 +157,16 @@ export default function UnitConverter() {
           />
           {rows.headings.length > 1 && answer !== null && (
             <div class={calculator.stale ? 'stale' : ''}>
-              <AfterPaint>
-                <ConversionRows
-                  {...rows}
-                  caption="The same state, counted otherwise."
-                  lines={answer.lines.filter(({ rare }) => !rare)}
-                  columns={[1, 2]}
-                />
-              </AfterPaint>
+              <AfterPaint
+                draw={() => (
+                  <ConversionRows
+                    {...rows}
+                    caption="The same state, counted otherwise."
+                    lines={answer.lines.filter(({ rare }) => !rare)}
+                    columns={[1, 2]}
+                  />
+                )}
+              />
             </div>
           )}
         </div>

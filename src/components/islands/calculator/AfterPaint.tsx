@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
-/** What is not read first: drawn anew only once the rest has been painted, so that a key need not wait for it. */
-export default function AfterPaint({ children }: { readonly children: ComponentChildren }) {
-  const [drawn, setDrawn] = useState(children);
-  useEffect(() => setDrawn(children), [children]);
+/** What is not read first: made and drawn anew only once the rest has been painted, so that a key need not wait for it. */
+export default function AfterPaint({ draw }: { readonly draw: () => ComponentChildren }) {
+  const [drawn, setDrawn] = useState(draw);
+  // A function of its own comes with each drawing of what stands around.
+  useEffect(() => setDrawn(draw), [draw]);
   return <>{drawn}</>;
 }

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { Announced, Calculator } from './use-calculator.ts';
 
 interface Props<Field extends string> {
@@ -37,6 +38,17 @@ export default function ChoiceField<Field extends string>({
       )}
     </>
   );
+  const chosen = calculator.form[field];
+  const listed = useMemo(
+    () =>
+      as === 'select' &&
+      options.map(([choice, text]) => (
+        <option key={choice} value={choice} selected={choice === chosen}>
+          {text}
+        </option>
+      )),
+    [as, options, chosen],
+  );
   if (as === 'select')
     return (
       <div class="question">
@@ -47,15 +59,11 @@ export default function ChoiceField<Field extends string>({
             class="write"
             id={field}
             name={field}
-            value={calculator.form[field]}
+            value={chosen}
             aria-describedby={whyId}
             onChange={(event) => choose(event.currentTarget.value)}
           >
-            {options.map(([choice, text]) => (
-              <option key={choice} value={choice} selected={choice === calculator.form[field]}>
-                {text}
-              </option>
-            ))}
+            {listed}
           </select>
         </p>
       </div>
@@ -71,7 +79,7 @@ export default function ChoiceField<Field extends string>({
               type="radio"
               name={field}
               value={choice}
-              checked={calculator.form[field] === choice}
+              checked={chosen === choice}
               onChange={() => choose(choice)}
             />
             <span>{text}</span>

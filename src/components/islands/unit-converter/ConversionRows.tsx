@@ -8,15 +8,14 @@ interface Props {
   readonly headings: readonly string[];
   /** The columns of `headings` to show; the first of all is the one that was asked for, and is set large. */
   readonly columns: readonly number[];
+  /** Lines that are drawn at once, the others after the paint; all of them if left out. */
+  readonly first?: number;
   readonly copied: Copied;
   readonly onCopy: (text: string) => void;
 }
 
-/** As many as a phone shows above its keys. */
-const rowsAtOnce = 5;
-
 /** A line for each unit; a tap on a figure copies it. */
-export default function ConversionRows({ caption, lines, headings, columns, copied, onCopy }: Props) {
+export default function ConversionRows({ caption, lines, headings, columns, first, copied, onCopy }: Props) {
   const figure = (value: ConversionCell | null | undefined) =>
     value ? (
       <button
@@ -30,19 +29,19 @@ export default function ConversionRows({ caption, lines, headings, columns, copi
     ) : (
       <span class="quiet">none</span>
     );
-  const note = (line: ConversionLine): string => {
-    if (columns.some((column) => line.cells[column]?.copied === copied.text))
+  const note = (cells: ConversionLine['cells'], typed: boolean): string => {
+    if (columns.some((column) => cells[column]?.copied === copied.text))
       return copied.done ? 'copied' : 'not copied';
-    return line.typed ? 'typed' : '';
+    return typed ? 'typed' : '';
   };
-  const row = (line: ConversionLine) => (
-    <tr key={line.unitId} data-unit={line.unitId}>
+  const row = ({ unitId, unitName, symbol, typed, cells }: ConversionLine) => (
+    <tr key={unitId} data-unit={unitId}>
       <th scope="row">
-        <abbr title={line.unitName}>{line.symbol}</abbr> <small>{note(line)}</small>
+        <abbr title={unitName}>{symbol}</abbr> <small>{note(cells, typed)}</small>
       </th>
       {columns.map((column) => (
         <td key={column} class={column === 0 ? 'num answer' : 'num'}>
-          {figure(line.cells[column])}
+          {figure(cells[column])}
         </td>
       ))}
     </tr>
@@ -61,8 +60,8 @@ export default function ConversionRows({ caption, lines, headings, columns, copi
         </tr>
       </thead>
       <tbody>
-        {lines.slice(0, rowsAtOnce).map(row)}
-        <AfterPaint>{lines.slice(rowsAtOnce).map(row)}</AfterPaint>
+        {lines.slice(0, first).map(row)}
+        {first !== undefined && <AfterPaint draw={() => lines.slice(first).map(row)} />}
       </tbody>
     </table>
   );
