@@ -1,4 +1,10 @@
-import { openSessionStore, type LostStore, type NoStore, type SessionStore } from './session-store.ts';
+import {
+  openSessionStore,
+  type LostStore,
+  type NoStore,
+  type OpenedStore,
+  type SessionStore,
+} from './session-store.ts';
 import { newestFirst, type StoredSession, type StoredSessions } from './stored-session.ts';
 
 /** Whether all that was entered is also on the device; if not, why. */
@@ -23,8 +29,13 @@ export type SessionKeeper = {
   readonly rest: () => void;
 };
 
-export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => {
+/** `onFound`: the database, which gave no answer before, has given one; what it holds can be read. */
+export const sessionKeeper = (
+  report: (saved: Saved) => void,
+  onFound: () => void = () => {},
+): SessionKeeper => {
   let store: SessionStore | null = null;
+  let late: Promise<OpenedStore> | null = null;
   let noStore: NoStore | null = null;
   let told: Saved = 'saved';
   let turn: Promise<unknown> = Promise.resolve();
@@ -48,11 +59,23 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
   };
   const open = async (): Promise<SessionStore> => {
     if (store) return store;
+    // Each entry would have to wait for it anew.
+    if (late) throw new Error('no database: silent');
     const opened = await openSessionStore(onLost);
     noStore = opened.ok ? null : opened.why;
+    if (!opened.ok && opened.why === 'silent') waitFor(opened.late);
     if (!opened.ok) throw new Error(`no database: ${opened.why}`);
     store = opened.store;
     return store;
+  };
+  const waitFor = (answer: Promise<OpenedStore>): void => {
+    late = answer;
+    void answer.then((opened) => {
+      if (late !== answer) return opened.ok && opened.store.close();
+      late = null;
+      if (opened.ok) store = opened.store;
+      return save(flush).then(onFound);
+    });
   };
   const flush = async (): Promise<void> => {
     const to = await open();
@@ -128,6 +151,7 @@ export const sessionKeeper = (report: (saved: Saved) => void): SessionKeeper => 
     rest: () => {
       store?.close();
       store = null;
+      late = null;
     },
   };
 };

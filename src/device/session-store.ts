@@ -26,23 +26,46 @@ export type SessionStore = {
   readonly close: () => void;
 };
 
-/** Why nothing can be kept: no database in this browser, a refusal, or one that a newer version of the site has made. */
-export type NoStore = 'missing' | 'refused' | 'newer';
+/**
+ * Why nothing can be kept: no database in this browser, a refusal, one that a newer version of the site has made, or one
+ * that gives no answer.
+ */
+export type NoStore = 'missing' | 'refused' | 'newer' | 'silent';
 /** How an open database was lost: it was cleared, or a newer version of the site wants it. */
 export type LostStore = 'cleared' | 'newer';
 
+type AnsweredStore =
+  | { readonly ok: true; readonly store: SessionStore }
+  | { readonly ok: false; readonly why: Exclude<NoStore, 'silent'> };
+
 export type OpenedStore =
-  { readonly ok: true; readonly store: SessionStore } | { readonly ok: false; readonly why: NoStore };
+  | AnsweredStore
+  /** The answer may still come. */
+  | { readonly ok: false; readonly why: 'silent'; readonly late: Promise<AnsweredStore> };
 
 interface BenchSchema extends DBSchema {
   heads: { key: string; value: SessionHead };
   events: { key: [string, number]; value: RecordedEvent };
 }
 
+/** How long an answer is waited for: our choice. Some browsers give none for a while after they were ended by force. */
+export const longestOpeningMs = 5000;
+
 /** Version of the database's form. A newer one is left untouched. */
 export const databaseVersion = 1;
 
-export const openSessionStore = async (onLost: (how: LostStore) => void): Promise<OpenedStore> => {
+export const openSessionStore = (onLost: (how: LostStore) => void): Promise<OpenedStore> => {
+  const late = openWhenItAnswers(onLost);
+  return new Promise((resolve) => {
+    const waiting = setTimeout(() => resolve({ ok: false, why: 'silent', late }), longestOpeningMs);
+    void late.then((answered) => {
+      clearTimeout(waiting);
+      resolve(answered);
+    });
+  });
+};
+
+const openWhenItAnswers = async (onLost: (how: LostStore) => void): Promise<AnsweredStore> => {
   if (!('indexedDB' in globalThis) || !globalThis.indexedDB) return { ok: false, why: 'missing' };
   try {
     const database = await openDB<BenchSchema>('evendraw', databaseVersion, {

@@ -139,6 +139,46 @@ for (const [name, words, script] of [
     await expect(lines(page)).toHaveCount(1);
   });
 
+/** A database that is opened says so when `answer` is called, not before. */
+const answerLate = (): void => {
+  const { promise: answered, resolve: answer } = Promise.withResolvers<void>();
+  const { open } = IDBFactory.prototype;
+  IDBFactory.prototype.open = function (...given) {
+    const request = open.apply(this, given);
+    const listen = request.addEventListener.bind(request);
+    request.addEventListener = (type: string, tell: (event: Event) => void) =>
+      listen(type, type === 'success' ? (event) => void answered.then(() => tell(event)) : tell);
+    return request;
+  };
+  Object.assign(window, { answer });
+};
+
+test('a database that gives no answer: said within seconds; when it answers, all is written and what was there is shown', async ({
+  page,
+}) => {
+  await begin(page);
+  await enter(page, 205);
+  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await page.addInitScript(answerLate);
+  await openBench(page);
+  const alert = page.getByRole('alert');
+  await expect(alert).toContainText('The storage of this browser gives no answer.');
+  await expect(page.getByRole('button', { name: 'Set up a session' })).toBeEnabled();
+  await begin(page);
+  await expect(banner(page)).toContainText('The storage of this browser gives no answer.');
+  await enter(page, 210);
+  await expect(saved(page)).toHaveText('Not saved.');
+  await page.evaluate(() => (window as unknown as { answer: () => void }).answer());
+  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await expect(banner(page)).toHaveCount(0);
+  expect(await stored(page)).toMatchObject({ heads: { length: 2 }, events: { length: 2 } });
+  await page
+    .getByRole('button', { name: /Leave the bench/u })
+    .first()
+    .click();
+  await expect(page.getByRole('button', { name: /^Go on with/u })).toHaveCount(2);
+});
+
 test('data cleared under an open page: said at once, and written again with the next entry', async ({
   page,
 }) => {

@@ -1,8 +1,9 @@
 import 'fake-indexeddb/auto';
-import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
+import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { isKept, sessionKeeper, type Saved, type SessionKeeper } from '../../src/device/session-keeper.ts';
 import type { StoredSession } from '../../src/device/stored-session.ts';
+import { answerLate, withoutAnswer } from '../late-database.ts';
 import { storedHead, storedReading, storedReadings } from '../stored-sessions.ts';
 
 let told: Saved[] = [];
@@ -167,5 +168,42 @@ describe('sessionKeeper()', () => {
     await enter(own, 1);
     expect(told.at(-1)).toBe('saved');
     expect(await found()).toEqual([session(id, 1)]);
+  });
+
+  describe('where the database gives no answer', () => {
+    test('the session goes on in memory at once, and all is written and found when it answers', async () => {
+      const before = keeper();
+      await begin(before, session('session-two', 1));
+      before.rest();
+      const { answer, asked } = answerLate();
+      const onFound = vi.fn();
+      const own = sessionKeeper((saved) => told.push(saved), onFound);
+      expect(await withoutAnswer(() => own.list())).toEqual({ sessions: [], damaged: [] });
+      expect(told.at(-1)).toBe('silent');
+      await begin(own);
+      await enter(own, 1);
+      expect(told.at(-1)).toBe('silent');
+      expect((await own.list()).sessions).toEqual([session(id, 1)]);
+      expect(asked()).toBe(1);
+      expect(onFound).not.toHaveBeenCalled();
+      answer();
+      await vi.waitFor(() => expect(onFound).toHaveBeenCalledOnce());
+      expect(told.at(-1)).toBe('saved');
+      expect((await own.list()).sessions).toHaveLength(2);
+      expect(await found()).toHaveLength(2);
+    });
+
+    test('a page that was left meanwhile lets it go', async () => {
+      const { answer } = answerLate();
+      const onFound = vi.fn();
+      const own = sessionKeeper((saved) => told.push(saved), onFound);
+      await withoutAnswer(() => own.list());
+      own.rest();
+      const close = vi.spyOn(IDBDatabase.prototype, 'close');
+      answer();
+      await vi.waitFor(() => expect(close).toHaveBeenCalledOnce());
+      expect(onFound).not.toHaveBeenCalled();
+      expect(told.at(-1)).toBe('silent');
+    });
   });
 });

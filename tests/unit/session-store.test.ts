@@ -3,6 +3,7 @@ import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { openSessionStore, type LostStore, type SessionStore } from '../../src/device/session-store.ts';
+import { answerLate, withoutAnswer } from '../late-database.ts';
 import {
   storedHead as head,
   storedReading as reading,
@@ -243,6 +244,16 @@ describe('where the browser refuses', () => {
       throw new DOMException('Not in this mode.', 'SecurityError');
     });
     expect(await openSessionStore(() => {})).toEqual({ ok: false, why: 'refused' });
+  });
+
+  test('says that it gives no answer, and gives the answer when it comes', async () => {
+    const { answer } = answerLate();
+    const opened = await withoutAnswer(() => openSessionStore(() => {}));
+    if (opened.ok || opened.why !== 'silent') throw new Error('it was not silent');
+    answer();
+    const answered = await opened.late;
+    if (!answered.ok) throw new Error(answered.why);
+    expect(await answered.store.list()).toEqual({ sessions: [], damaged: [] });
   });
 
   test('says when the database is cleared under it, or wanted by a newer page', async () => {

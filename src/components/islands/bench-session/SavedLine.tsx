@@ -30,6 +30,8 @@ const reasons: Record<Exclude<Saved, 'saved' | 'saving'>, string> = {
   refused: 'This browser refuses to keep anything.',
   newer:
     'A newer version of this site keeps its sessions here; they are left as they are. Load this page anew.',
+  silent:
+    'The storage of this browser gives no answer. What it holds comes as soon as it does; or load this page again.',
   full: 'Not saved: the space for this site is full.',
   failed: 'Not saved on this device.',
   cleared: 'What this site had saved was cleared.',

@@ -116,10 +116,13 @@ export const useBench = (): readonly [BenchState, BenchActions] => {
   };
 
   useEffect(() => {
-    const own = sessionKeeper((saved) => {
-      change({ saved });
-      if (saved === 'saved') claim.current?.tell();
-    });
+    const own = sessionKeeper(
+      (saved) => {
+        change({ saved });
+        if (saved === 'saved') claim.current?.tell();
+      },
+      () => void refresh(),
+    );
     keeper.current = own;
     void own.list().then((found) => change({ ready: true, ...found }));
     void lastingStorage().then((lasting) => lasting === 'granted' && change({ lasting }));
