@@ -19,14 +19,11 @@ export function answerLate(): { readonly answer: () => void; readonly asked: () 
   return { answer: answered.resolve, asked: () => late.mock.calls.length };
 }
 
-/** The page gives up waiting; `work` is what it waits in. */
-export async function withoutAnswer<Given>(work: () => Promise<Given>): Promise<Given> {
+/** Does what waits, and lets so much time pass in it: so long that the page gives up waiting, unless told otherwise. */
+export async function passTimeIn<Given>(work: () => Promise<Given>, ms = longestOpeningMs): Promise<Given> {
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
-  try {
-    const waited = work();
-    await vi.advanceTimersByTimeAsync(longestOpeningMs);
-    return await waited;
-  } finally {
-    vi.useRealTimers();
-  }
+  const waited = work();
+  await vi.advanceTimersByTimeAsync(ms);
+  vi.useRealTimers();
+  return waited;
 }

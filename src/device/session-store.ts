@@ -50,6 +50,9 @@ interface BenchSchema extends DBSchema {
 
 /** How long an answer is waited for: our choice. Some browsers give none for a while after they were ended by force. */
 export const longestOpeningMs = 5000;
+/** How often a browser is asked that cannot say why it failed, and the wait between: our choice. */
+const mostTries = 4;
+const betweenTriesMs = 500;
 
 /** Version of the database's form. A newer one is left untouched. */
 export const databaseVersion = 1;
@@ -65,7 +68,7 @@ export const openSessionStore = (onLost: (how: LostStore) => void): Promise<Open
   });
 };
 
-const openWhenItAnswers = async (onLost: (how: LostStore) => void): Promise<AnsweredStore> => {
+const openWhenItAnswers = async (onLost: (how: LostStore) => void, tries = 1): Promise<AnsweredStore> => {
   if (!('indexedDB' in globalThis) || !globalThis.indexedDB) return { ok: false, why: 'missing' };
   try {
     const database = await openDB<BenchSchema>('evendraw', databaseVersion, {
@@ -81,8 +84,11 @@ const openWhenItAnswers = async (onLost: (how: LostStore) => void): Promise<Answ
     });
     return { ok: true, store: databaseStore(database) };
   } catch (error) {
-    const isNewer = error instanceof DOMException && error.name === 'VersionError';
-    return { ok: false, why: isNewer ? 'newer' : 'refused' };
+    const name = error instanceof DOMException ? error.name : '';
+    if (name !== 'UnknownError' || tries === mostTries)
+      return { ok: false, why: name === 'VersionError' ? 'newer' : 'refused' };
+    await new Promise((resolve) => setTimeout(resolve, betweenTriesMs));
+    return openWhenItAnswers(onLost, tries + 1);
   }
 };
 

@@ -215,6 +215,17 @@ describe.each(engines)('$name cannot keep a session', (engine) => {
       'This browser refuses to keep anything.',
       `IDBFactory.prototype.open = () => { throw new DOMException('Not in this mode.', 'SecurityError'); };`,
     ],
+    [
+      'no answer',
+      'The storage of this browser gives no answer.',
+      `const { open } = IDBFactory.prototype;
+       IDBFactory.prototype.open = function (...given) {
+         const request = open.apply(this, given);
+         const listen = request.addEventListener.bind(request);
+         request.addEventListener = (type, tell) => type === 'success' || listen(type, tell);
+         return request;
+       };`,
+    ],
   ])(
     '%s: the session goes on in the page, which says so before the first reading',
     async (_, words, script) => {

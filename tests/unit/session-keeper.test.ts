@@ -3,7 +3,7 @@ import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { isKept, sessionKeeper, type Saved, type SessionKeeper } from '../../src/device/session-keeper.ts';
 import type { StoredSession } from '../../src/device/stored-session.ts';
-import { answerLate, withoutAnswer } from '../late-database.ts';
+import { answerLate, passTimeIn } from '../late-database.ts';
 import { storedHead, storedReading, storedReadings } from '../stored-sessions.ts';
 
 let told: Saved[] = [];
@@ -178,7 +178,7 @@ describe('sessionKeeper()', () => {
       const { answer, asked } = answerLate();
       const onFound = vi.fn();
       const own = sessionKeeper((saved) => told.push(saved), onFound);
-      expect(await withoutAnswer(() => own.list())).toEqual({ sessions: [], damaged: [] });
+      expect(await passTimeIn(() => own.list())).toEqual({ sessions: [], damaged: [] });
       expect(told.at(-1)).toBe('silent');
       await begin(own);
       await enter(own, 1);
@@ -197,7 +197,7 @@ describe('sessionKeeper()', () => {
       const { answer } = answerLate();
       const onFound = vi.fn();
       const own = sessionKeeper((saved) => told.push(saved), onFound);
-      await withoutAnswer(() => own.list());
+      await passTimeIn(() => own.list());
       own.rest();
       const close = vi.spyOn(IDBDatabase.prototype, 'close');
       answer();

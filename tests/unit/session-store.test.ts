@@ -3,7 +3,7 @@ import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { openSessionStore, type LostStore, type SessionStore } from '../../src/device/session-store.ts';
-import { answerLate, withoutAnswer } from '../late-database.ts';
+import { answerLate, passTimeIn } from '../late-database.ts';
 import {
   storedHead as head,
   storedReading as reading,
@@ -246,9 +246,23 @@ describe('where the browser refuses', () => {
     expect(await openSessionStore(() => {})).toEqual({ ok: false, why: 'refused' });
   });
 
+  test.each([
+    [3, true],
+    [4, false],
+  ])('asks again after a fault of unknown kind: after %i of them it opens: %s', async (faults, opens) => {
+    const { open: openNow } = IDBFactory.prototype;
+    let left = faults;
+    vi.spyOn(IDBFactory.prototype, 'open').mockImplementation(function (this: IDBFactory, ...given) {
+      if (left-- > 0) throw new DOMException('Internal error.', 'UnknownError');
+      return openNow.apply(this, given);
+    });
+    const opened = await passTimeIn(() => openSessionStore(() => {}), 1500);
+    expect(opened).toMatchObject(opens ? { ok: true } : { ok: false, why: 'refused' });
+  });
+
   test('says that it gives no answer, and gives the answer when it comes', async () => {
     const { answer } = answerLate();
-    const opened = await withoutAnswer(() => openSessionStore(() => {}));
+    const opened = await passTimeIn(() => openSessionStore(() => {}));
     if (opened.ok || opened.why !== 'silent') throw new Error('it was not silent');
     answer();
     const answered = await opened.late;
