@@ -2,6 +2,9 @@ import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { copiedText } from './copied-text.ts';
 
+// The worker would bring from its copy what a test holds back.
+test.use({ serviceWorkers: 'block' });
+
 const isPart = (address: string) => /\/_astro\/.*\.js$/.test(address);
 
 /** Holds back every script until `release` is called; `asked` lists those that were asked for. */
