@@ -24,6 +24,13 @@ async function enter(page: Page, reading: number): Promise<void> {
   await lines(page).nth(before).waitFor();
 }
 
+/** A session with one reading, which the page calls saved. */
+async function beginSaved(page: Page, reading = 210): Promise<void> {
+  await begin(page);
+  await enter(page, reading);
+  await expect(saved(page)).toHaveText('Saved on this device only.');
+}
+
 async function goOn(page: Page): Promise<void> {
   await openBench(page);
   await page.getByRole('button', { name: /^Go on with/u }).click();
@@ -67,9 +74,7 @@ for (const [name, words] of [
   test(`${name}: said before the next reading, offered as a file, written whole when it goes again`, async ({
     page,
   }) => {
-    await begin(page);
-    await enter(page, 210);
-    await expect(saved(page)).toHaveText('Saved on this device only.');
+    await beginSaved(page);
     await breakWrites(page, name);
     await enter(page, 232);
     await expect(banner(page)).toContainText(words);
@@ -156,9 +161,7 @@ const answerLate = (): void => {
 test('a database that gives no answer: said within seconds; when it answers, all is written and what was there is shown', async ({
   page,
 }) => {
-  await begin(page);
-  await enter(page, 205);
-  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await beginSaved(page, 205);
   await page.addInitScript(answerLate);
   await openBench(page);
   const alert = page.getByRole('alert');
@@ -182,9 +185,7 @@ test('a database that gives no answer: said within seconds; when it answers, all
 test('data cleared under an open page: said at once, and written again with the next entry', async ({
   page,
 }) => {
-  await begin(page);
-  await enter(page, 210);
-  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await beginSaved(page);
   await page.evaluate(
     () => new Promise((resolve) => (indexedDB.deleteDatabase('evendraw').onsuccess = resolve)),
   );
@@ -196,9 +197,7 @@ test('data cleared under an open page: said at once, and written again with the 
 });
 
 test('one damaged session leaves the others, and can be saved as it stands', async ({ page }) => {
-  await begin(page);
-  await enter(page, 210);
-  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await beginSaved(page);
   await page.evaluate(
     () =>
       new Promise((resolve) => {
@@ -251,9 +250,7 @@ for (const [answer, words] of [
 test('two windows: one writes, the other shows it and takes over when the first is closed', async ({
   page,
 }) => {
-  await begin(page);
-  await enter(page, 210);
-  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await beginSaved(page);
   const other = await page.context().newPage();
   await goOn(other);
   const notice = other.getByRole('alert').filter({ hasText: 'This session is open in another window.' });
@@ -283,9 +280,7 @@ test('two windows: the second leaves again, and the first has never stopped', as
 
 test('a browser that cannot tell a second window to wait says so', async ({ page }) => {
   await page.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'locks'));
-  await begin(page);
-  await enter(page, 210);
-  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await beginSaved(page);
   await expect(page.locator('.log')).toContainText('Keep this session in one window');
 });
 
@@ -351,9 +346,7 @@ test.describe('engine time', () => {
     });
 
   test('a window that only shows the session does not ask', async ({ page }) => {
-    await begin(page);
-    await enter(page, 210);
-    await expect(saved(page)).toHaveText('Saved on this device only.');
+    await beginSaved(page);
     const other = await page.context().newPage();
     await goOn(other);
     await expect(other.getByText('This session is open in another window.')).toBeVisible();
@@ -366,9 +359,7 @@ test.describe('engine time', () => {
 
   test('a session that is opened forty minutes later asks as well', async ({ page }) => {
     await page.clock.setFixedTime(new Date('2026-11-14T09:00:00Z'));
-    await begin(page);
-    await enter(page, 210);
-    await expect(saved(page)).toHaveText('Saved on this device only.');
+    await beginSaved(page);
     await page.clock.setFixedTime(new Date('2026-11-14T09:40:00Z'));
     await goOn(page);
     await expect(banner(page)).toContainText('Did the engine run for the last 40:00?');
@@ -414,9 +405,7 @@ test('left and reached by the back key: entries, what was typed and the storage 
     ignoreDefaultArgs: ['--disable-back-forward-cache'],
   });
   const page = await browser.newPage({ baseURL: baseURL ?? '' });
-  await begin(page);
-  await enter(page, 210);
-  await expect(saved(page)).toHaveText('Saved on this device only.');
+  await beginSaved(page);
   await page.locator('#reading').fill('23');
   await page.evaluate(() => Object.assign(window, { stayed: true }));
   await page.goto('./glossary/');

@@ -58,7 +58,7 @@ const permissions = [...used.map((name) => `${name}=(self)`), ...closed.map((nam
 export const headersFile = '_headers';
 
 const charset = '<meta charset="utf-8">';
-const policyTag = /(<meta http-equiv="content-security-policy" content=")([^"]+)">/;
+export const policyTag = /(<meta http-equiv="content-security-policy" content=")([^"]+)">/;
 const inline = /<(?:script|style)\b(?![^>]*\ssrc=)[^>]*>(.+?)<\/(?:script|style)>/gs;
 const hashOf = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 

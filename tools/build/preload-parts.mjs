@@ -3,15 +3,13 @@ import { join } from 'node:path';
 import { budgets } from './budgets.mjs';
 import { listFiles } from './list-files.mjs';
 import { islandsOf, modulesOf } from './modules-of.mjs';
+import { policyTag } from './policy.mjs';
 import { sentBytes, weighPage } from './weigh-page.mjs';
 
 /** What every calculator uses, whichever it is, first what most pages use; see code-splitting.mjs. */
 const shared = ['preact', 'figures', 'form'];
 /** Room kept in a page for the link to a module: our choice, about its length before it is packed. */
 const linkBytes = 60;
-
-/** A browser asks for what stands before the policy only when it has read the policy: the links stand right behind it. */
-const policy = /<meta http-equiv="content-security-policy"[^>]*>/;
 
 /**
  * Names all modules of the islands in the built pages, so that a browser asks for them together: in the head those of
@@ -54,6 +52,6 @@ export function preloadParts(folder, base) {
         const parts = partsOf(island).map((part) => base + part);
         return text.replace(island.tag, `${island.tag.slice(0, -1)} data-parts="${parts.join(' ')}">`);
       }, html);
-    if (islands.length > 0) writeFileSync(path, named.replace(policy, `$&${links}`));
+    if (islands.length > 0) writeFileSync(path, named.replace(policyTag, `$&${links}`));
   }
 }
