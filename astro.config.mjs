@@ -5,6 +5,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { askTogether } from './tools/build/ask-together.mjs';
 import { basePath } from './tools/build/base-path.mjs';
 import { codeSplitting } from './tools/build/code-splitting.mjs';
 import { islandStarts } from './tools/build/island-starts.mjs';
@@ -28,7 +29,7 @@ export default defineConfig({
     processor: satteri({ features: { math: true }, mdastPlugins: [formulae, linksUnder(base)] }),
   },
   vite: {
-    plugins: [writeNotices()],
+    plugins: [writeNotices(), askTogether(base)],
     resolve: {
       alias: {
         '@astrojs/preact/client.js': fileURLToPath(

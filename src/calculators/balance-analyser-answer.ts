@@ -2,7 +2,7 @@ import { analyseBalance } from './balance-analyser.ts';
 import type { BalanceAnalyserField, BalanceAnalyserForm } from './balance-analyser-form.ts';
 import { describeBalance } from './balance-analyser-words.ts';
 import type { DescribedBalance } from './balance-analyser-words.ts';
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import { formatPressure } from './format-pressure.ts';
 import { parseBalanceAnalyser } from './parse-balance-analyser.ts';
@@ -17,9 +17,9 @@ export function answerBalanceAnalyser(
     formatPressure: (pascals: number) => formatPressure(pascals, field === 'ambient' ? 'kPa' : form.unit),
   });
   const parsed = parseBalanceAnalyser(form);
-  if (!parsed.ok) return sayProblems(parsed.problems, words);
+  if (!parsed.ok) return refuse(parsed.problems, words);
   const analysis = analyseBalance(parsed.value.given);
   // The form has checked the rest.
-  if (!analysis.ok) return sayProblems([{ field: 'speedEffect', problem: analysis.problem }], words);
+  if (!analysis.ok) return refuse([{ field: 'speedEffect', problem: analysis.problem }], words);
   return { ok: true, answer: describeBalance(parsed.value, analysis.value, form.readings) };
 }

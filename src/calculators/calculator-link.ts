@@ -52,6 +52,12 @@ export function parseCalculatorLink<Field extends string>(
   return succeed({ form, unknownKeys, problems });
 }
 
+/** Both ways, for a form whose link has the names of its fields as keys. */
+export const calculatorLink = <Field extends string>(fields: FormFields<Field>) => ({
+  write: (form: Form<Field>) => writeCalculatorLink(fields, form),
+  parse: (record: Readonly<Record<string, string>>) => parseCalculatorLink(fields, record),
+});
+
 function problemOf(name: string, field: FormField, text: string): Problem | undefined {
   if (field.kind === 'choice')
     return field.choices.includes(text)

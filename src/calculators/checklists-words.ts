@@ -1,5 +1,5 @@
 import type { FormAnswer } from './calculator-answer.ts';
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import { formReader } from './calculator-form.ts';
 import type { FormResult } from './calculator-form.ts';
 import { checklist, checklistDate, checklistVersion } from './checklists.ts';
@@ -102,5 +102,5 @@ export function answerChecklists(form: ChecklistForm): FormAnswer<DescribedCheck
   const parsed = parseChecklists(form);
   return parsed.ok
     ? { ok: true, answer: describeChecklist(parsed.value) }
-    : sayProblems<ChecklistField>(parsed.problems);
+    : refuse<ChecklistField>(parsed.problems);
 }

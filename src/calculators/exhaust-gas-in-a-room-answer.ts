@@ -1,4 +1,4 @@
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import type { Form } from './calculator-form.ts';
 import type { ExhaustGasInARoomField as Field } from './exhaust-gas-in-a-room-form.ts';
@@ -11,10 +11,10 @@ import { parseExhaustGasInARoom } from './parse-exhaust-gas-in-a-room.ts';
 export function answerExhaustGasInARoom(form: Form<Field>): FormAnswer<ExhaustGasWords, Field> {
   const words = (field: Field) => ({ typed: form[field] });
   const given = parseExhaustGasInARoom(form);
-  if (!given.ok) return sayProblems(given.problems, words);
+  if (!given.ok) return refuse(given.problems, words);
   const answer = computeExhaustGasInARoom(given.value);
   return answer.ok
     ? { ok: true, answer: describeExhaustGasInARoom(answer.value) }
     : // More gas than the sum is made for: the time is the first to shorten.
-      sayProblems([{ field: 'running', problem: answer.problem }], words);
+      refuse([{ field: 'running', problem: answer.problem }], words);
 }

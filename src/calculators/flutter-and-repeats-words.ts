@@ -1,6 +1,6 @@
 import type { AnswerLine } from './answer-line.ts';
 import type { Form } from './calculator-form.ts';
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import { dampedRipple } from './damped-ripple.ts';
 import type { RippleSample } from './damped-ripple.ts';
@@ -163,9 +163,9 @@ export function answerFlutterAndRepeats(
     formatPressure: (pascals: number) => formatPressure(pascals, form.unit),
   });
   const parsed = parseFlutterAndRepeats(form);
-  if (!parsed.ok) return sayProblems(parsed.problems, words);
+  if (!parsed.ok) return refuse(parsed.problems, words);
   const computed = computeFlutterAndRepeats(parsed.value);
   return computed.ok
     ? { ok: true, answer: describeFlutterAndRepeats(parsed.value, computed.value) }
-    : sayProblems([{ field: 'cylinders', problem: computed.problem }], words);
+    : refuse([{ field: 'cylinders', problem: computed.problem }], words);
 }

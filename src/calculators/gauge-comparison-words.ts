@@ -1,7 +1,7 @@
 import type { AnswerLine } from './answer-line.ts';
 import { balanceAnalyserFields } from './balance-analyser-form.ts';
 import { initialForm } from './calculator-form.ts';
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import { writeCalculatorLink } from './calculator-link.ts';
 import { formatChance } from './format-chance.ts';
@@ -196,9 +196,9 @@ export function answerGaugeComparison(form: GaugeForm): FormAnswer<GaugeDescribe
     formatPressure: (pascals: number) => formatPressure(pascals, form.unit),
   });
   const parsed = parseGaugeComparison(form);
-  if (!parsed.ok) return sayProblems(parsed.problems, words);
+  if (!parsed.ok) return refuse(parsed.problems, words);
   const compared = compareGauges(parsed.value);
   return compared.ok
     ? { ok: true, answer: describeGaugeComparison(parsed.value, compared.value) }
-    : sayProblems([{ field: 'reference', problem: compared.problem }], words);
+    : refuse([{ field: 'reference', problem: compared.problem }], words);
 }

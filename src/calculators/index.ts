@@ -58,9 +58,16 @@ export { numberInWords } from './number-in-words.ts';
 export type { Form, FormField, FormFields, FormProblem, FormResult } from './calculator-form.ts';
 export { formReader, initialForm } from './calculator-form.ts';
 export type { CalculatorLink } from './calculator-link.ts';
-export { calculatorLinkVersion, parseCalculatorLink, writeCalculatorLink } from './calculator-link.ts';
-export type { FormAnswer, SaidProblem } from './calculator-answer.ts';
-export { sayProblems } from './calculator-answer.ts';
+export {
+  calculatorLink,
+  calculatorLinkVersion,
+  parseCalculatorLink,
+  writeCalculatorLink,
+} from './calculator-link.ts';
+export type { FormAnswer, UnsaidProblem } from './calculator-answer.ts';
+export { refuse } from './calculator-answer.ts';
+export type { SaidProblem } from './say-problem.ts';
+export { sayProblem } from './say-problem.ts';
 export type { AnswerLine } from './answer-line.ts';
 
 // Unit converter

@@ -1,4 +1,4 @@
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import type { Form } from './calculator-form.ts';
 import { formatPressure } from './format-pressure.ts';
@@ -15,7 +15,7 @@ export function answerLiquidColumn(
   const parsed = parseLiquidColumn(form);
   if (parsed.ok)
     return { ok: true, answer: describeLiquidColumn(parsed.value, computeLiquidColumn(parsed.value)) };
-  return sayProblems(parsed.problems, (field) => ({
+  return refuse(parsed.problems, (field) => ({
     typed: form[field],
     formatPressure: (pascals) => formatPressure(pascals, 'mmHg'),
   }));

@@ -1,4 +1,4 @@
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import type { Form } from './calculator-form.ts';
 import { parsePracticeEngine } from './practice-engine-form.ts';
@@ -31,7 +31,7 @@ export function answerPracticeEngine(
   form: Form<PracticeEngineField>,
 ): FormAnswer<DescribedExercise, PracticeEngineField> {
   const parsed = parsePracticeEngine(form);
-  if (!parsed.ok) return sayProblems(parsed.problems, (field) => ({ typed: form[field] }));
+  if (!parsed.ok) return refuse(parsed.problems, (field) => ({ typed: form[field] }));
   const exercise = parsed.value;
   const lesson = lessons.find(({ id }) => id === form.lesson) ?? null;
   const what = `${describeExercise(exercise)}.`;

@@ -1,3 +1,4 @@
+import { once } from './once.ts';
 import { pressureUnits } from './pressure-unit-table.ts';
 import type { PressureUnit } from './pressure-unit.ts';
 import { spellingOf } from './unit-spelling.ts';
@@ -11,7 +12,7 @@ export function findPressureUnit(typed: string): PressureUnit | null {
   const asWritten = unitAsWritten.get(typed);
   if (asWritten !== undefined) return asWritten;
   if (/^\s*(?:M(?:pa|Pa|b|bar)|m(?:pa|Pa|PA))\s*$/u.test(typed)) return null;
-  return unitOfSpelling.get(spellingOf(typed)) ?? null;
+  return unitOfSpelling().get(spellingOf(typed)) ?? null;
 }
 
 /** Unit of an id that this package wrote; throws on any other, which is our own mistake. */
@@ -40,4 +41,5 @@ const spellings = pressureUnits.flatMap((unit) =>
 /** Found without forgiving anything: what is written as our tables write it. */
 const unitAsWritten = new Map(spellings);
 
-const unitOfSpelling = new Map(spellings.map(([spelling, unit]) => [spellingOf(spelling), unit]));
+/** Made for the first spelling that has to be forgiven: it takes a phone longer than all else of the tables. */
+const unitOfSpelling = once(() => new Map(spellings.map(([spelling, unit]) => [spellingOf(spelling), unit])));

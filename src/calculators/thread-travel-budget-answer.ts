@@ -1,4 +1,4 @@
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import type { Form } from './calculator-form.ts';
 import type { ThreadTravelBudgetField } from './thread-travel-budget-fields.ts';
@@ -12,7 +12,7 @@ export function answerThreadTravelBudget(
   form: Form<ThreadTravelBudgetField>,
 ): FormAnswer<DescribedThreadTravel, ThreadTravelBudgetField> {
   const parsed = parseThreadTravelBudget(form);
-  if (!parsed.ok) return sayProblems(parsed.problems, (field) => ({ typed: form[field] }));
+  if (!parsed.ok) return refuse(parsed.problems, (field) => ({ typed: form[field] }));
   // The form lets nothing pass that the budget would refuse.
   return { ok: true, answer: describeThreadTravelBudget(parsed.value, budgetOfChecked(parsed.value.travel)) };
 }

@@ -1,4 +1,4 @@
-import { sayProblems } from './calculator-answer.ts';
+import { refuse } from './calculator-answer.ts';
 import type { FormAnswer } from './calculator-answer.ts';
 import type { ConversionTable } from './conversion-table.ts';
 import { formatPressure } from './format-pressure.ts';
@@ -23,17 +23,17 @@ function answerMeasure(form: ConversionForm, name: ConverterMeasureName): Answer
   const measure = parseMeasure(form.typed, converterMeasures[name].family, usualUnitIn(form), 'typed');
   return measure.ok
     ? { ok: true, answer: describeMeasure(measure.value, name) }
-    : sayProblems([{ field: 'typed', problem: measure.problem }]);
+    : refuse([{ field: 'typed', problem: measure.problem }]);
 }
 
 function answerPressure(form: ConversionForm): Answer {
   const question = parseConversion(form);
   if (!question.ok)
-    return sayProblems(question.problems, (field) => (field === 'ambient' ? { typed: form.ambient } : {}));
+    return refuse(question.problems, (field) => (field === 'ambient' ? { typed: form.ambient } : {}));
   const conversions = computeConversions(question.value);
   if (conversions.ok) return { ok: true, answer: describeConversions(conversions.value) };
   const unit = question.value.pressure.unit.id;
-  return sayProblems([{ field: 'typed', problem: conversions.problem }], () => ({
+  return refuse([{ field: 'typed', problem: conversions.problem }], () => ({
     formatPressure: (pascals) => formatPressure(pascals, unit),
   }));
 }

@@ -6,29 +6,25 @@ import { inUnit, pressureUnit } from './pressure-units.ts';
 import { asTypedValue } from './unit-converter-digits.ts';
 import type { Conversions, PressureKind } from './unit-converter.ts';
 
-/** The names of the four kinds, and what each is counted from. */
+/** The four kinds: as the head of a column, and as a choice. */
 export const pressureKindWords: Readonly<
-  Record<PressureKind, { readonly name: string; readonly choice: string; readonly countedFrom: string }>
+  Record<PressureKind, { readonly name: string; readonly choice: string }>
 > = {
   depression: {
     name: 'depression',
     choice: 'Depression: a vacuum reading',
-    countedFrom: 'below the ambient pressure',
   },
   gauge: {
     name: 'gauge',
     choice: 'Gauge pressure: minus below ambient',
-    countedFrom: 'from the ambient pressure, minus below it',
   },
   absolute: {
     name: 'absolute',
     choice: 'Absolute pressure',
-    countedFrom: 'above perfect vacuum',
   },
   difference: {
     name: 'difference',
     choice: 'Difference between two readings',
-    countedFrom: 'between two readings',
   },
 };
 

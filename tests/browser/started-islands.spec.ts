@@ -27,30 +27,87 @@ const reading = (page: Page) => page.getByLabel('Reading', { exact: true });
 const verdict = (page: Page) => page.locator('.understood').first();
 const millimetres = (page: Page) => page.locator('tr[data-unit="mmHg"] .answer').first();
 
+/** The parts that an island names, and those of them that the page asks for as it is opened. */
+async function namedParts(page: Page) {
+  const path = (part: string) => new URL(part, page.url()).pathname;
+  const named = (await page.locator('astro-island').getAttribute('data-parts'))!.split(' ').map(path);
+  const links = await page
+    .locator('link[rel=modulepreload], script[type=module][src]')
+    .evaluateAll((all) => all.map((one) => one.getAttribute('href') ?? one.getAttribute('src')!));
+  return { named, atOnce: named.filter((part) => links.map(path).includes(part)) };
+}
+
 test('a calculator asks for its own parts when it is first used, and for all of them together', async ({
   page,
 }) => {
   const { asked, release } = await holdParts(page);
-  await page.goto('./unit-converter/', { waitUntil: 'commit' });
-  await expect(millimetres(page)).toHaveText('228.6');
-  const path = (part: string) => new URL(part, page.url()).pathname;
-  const named = (await page.locator('astro-island').getAttribute('data-parts'))!.split(' ').map(path);
-  const ofAll = await page
-    .locator('link[rel=modulepreload]')
-    .evaluateAll((links) => links.map((link) => (link as HTMLLinkElement).href));
-  const shared = ofAll.map(path);
+  await page.goto('./ambient-pressure/', { waitUntil: 'commit' });
+  const height = page.getByLabel('Height above the sea');
+  await expect(height).toBeVisible();
+  const { named, atOnce: shared } = await namedParts(page);
   expect(shared.length).toBeGreaterThan(1);
-  expect(shared.filter((part) => !named.includes(part))).toEqual([]);
   await expect.poll(() => shared.filter((part) => !asked.includes(part))).toEqual([]);
   const own = named.filter((part) => !shared.includes(part));
   expect(own.length).toBeGreaterThan(0);
   expect(own.filter((part) => asked.includes(part))).toEqual([]);
 
-  await reading(page).focus();
+  await height.focus();
   await expect.poll(() => named.filter((part) => !asked.includes(part))).toEqual([]);
   release();
+  await height.fill('1000 m');
+  await expect(verdict(page)).toContainText('898.8 hPa');
+});
+
+test('the unit converter asks for all its parts as it is opened, and for the words of problems when it is used', async ({
+  page,
+}) => {
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+  const isWords = (part: string) => part.includes('say-problem');
+  await page.goto('./unit-converter/', { waitUntil: 'networkidle' });
+  const { named, atOnce } = await namedParts(page);
+  expect(named.length).toBeGreaterThan(3);
+  expect(atOnce.toSorted()).toEqual(named.toSorted());
+  expect(named.filter((part) => !asked.includes(part))).toEqual([]);
+  expect(asked.filter(isWords)).toEqual([]);
+  await reading(page).focus();
+  await expect.poll(() => asked.filter(isWords).length).toBe(1);
+});
+
+test('an entry is refused before the words of problems come, and then in words; so is a link', async ({
+  page,
+}) => {
+  let release = (): void => undefined;
+  const released = new Promise<void>((resolve) => (release = resolve));
+  await page.route(/say-problem/u, async (route) => {
+    await released;
+    await route.continue();
+  });
+  await page.goto('./unit-converter/#v=1&q=9&as=sideways');
+  await reading(page).fill('9 furlongs');
+  const beside = page.locator('#typed-wrong');
+  await expect(beside).toHaveText('This cannot be read. One moment: the words for it are on their way.');
+  await expect(verdict(page)).toContainText('No answer yet.');
+  release();
+  await expect(beside).toContainText('“furlongs” is not a unit that is known here.');
+  await expect(page.getByRole('alert')).toContainText('This link: give depression, gauge');
+  await expect(page.locator('.unseen[role=status]')).toContainText('“furlongs” is not a unit');
+  await expect(reading(page)).toHaveValue('9 furlongs');
+});
+
+test('words of problems that do not arrive are said to be missing, and the calculator goes on', async ({
+  page,
+}) => {
+  await page.route(/say-problem/u, (route) => route.abort());
+  await page.goto('./unit-converter/');
+  await reading(page).fill('9 furlongs');
+  await expect(page.locator('#typed-wrong')).toHaveText(
+    'This cannot be read, and the words for it did not arrive. Load the page again once there is a network.',
+  );
+  await expect(reading(page)).toHaveValue('9 furlongs');
   await reading(page).fill('10 inHg');
   await expect(millimetres(page)).toHaveText('254');
+  await expect(page.locator('#typed-wrong')).toHaveCount(0);
 });
 
 test('what is typed, chosen and marked before the parts come is kept and answered', async ({ page }) => {

@@ -8,6 +8,7 @@ import {
   generations,
   initialForm,
   pressureUnit,
+  sayProblem,
 } from '../../src/calculators/index.ts';
 import type {
   BalanceAnalyserField,
@@ -242,7 +243,7 @@ test('whatever is typed is answered or refused in words, and never throws', () =
       const answered = answerBalanceAnalyser(form);
       if (answered.ok) expect(answered.answer.announcement).not.toMatch(/NaN|undefined|Infinity/u);
       else
-        for (const { sentence, field } of answered.problems) {
+        for (const { sentence, field } of answered.problems.map(sayProblem)) {
           expect(sentence.length).toBeGreaterThan(10);
           expect(fields).toContain(field);
         }

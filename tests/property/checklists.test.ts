@@ -109,7 +109,8 @@ test('whatever a link holds, a list opens or a sentence says why not', () => {
       }
       for (const problem of parsed.value.problems) expect(describeProblem(problem)).toMatch(/\.$/su);
       const answered = answerChecklists(parsed.value.form);
-      if (!answered.ok) throw new Error(`a form of a link has a problem: ${answered.problems[0]?.sentence}`);
+      if (!answered.ok)
+        throw new Error(`a form of a link has a problem: ${JSON.stringify(answered.problems)}`);
       expect(answered.answer.heading.length).toBeGreaterThan(0);
       expect(answered.answer.notes.join('\n').length).toBeLessThanOrEqual(notesLimit);
       expect(answered.answer.columns.flat()).toHaveLength(3);

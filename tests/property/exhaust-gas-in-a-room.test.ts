@@ -17,6 +17,7 @@ import {
   minutesToReach,
   mixedAir,
   ppmFromMgPerM3,
+  sayProblem,
 } from '../../src/calculators/index.ts';
 import type { ExhaustGasInARoomField, MixedRoom, Result } from '../../src/calculators/index.ts';
 import { tolerances } from '../tolerances.ts';
@@ -227,7 +228,7 @@ test('whatever is typed, there is an answer or a sentence for each problem', () 
           expect(JSON.stringify(answered.answer)).not.toMatch(/NaN|Infinity|undefined/u);
           expect(answered.answer.answer.ppm.every(Number.isFinite)).toBe(true);
         } else
-          for (const { field, sentence } of answered.problems) {
+          for (const { field, sentence } of answered.problems.map(sayProblem)) {
             expect(fields).toContain(field);
             expect(sentence).toMatch(/\.$/u);
           }

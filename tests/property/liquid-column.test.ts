@@ -9,6 +9,7 @@ import {
   liquids,
   manometerPressurePa,
   manometerReadingM,
+  sayProblem,
 } from '../../src/calculators/index.ts';
 import type { ColumnQuestion, Manometer } from '../../src/calculators/index.ts';
 import { tolerances } from '../tolerances.ts';
@@ -88,7 +89,7 @@ test('whatever is typed, there is an answer or a problem with a sentence', () =>
       (field, typed, kind) => {
         const answer = answerLiquidColumn({ ...first, kind, [field]: typed });
         if (answer.ok) expect(JSON.stringify(answer.answer)).not.toMatch(/NaN|Infinity|null/);
-        else for (const { sentence } of answer.problems) expect(sentence).toMatch(/\.$/);
+        else for (const { sentence } of answer.problems.map(sayProblem)) expect(sentence).toMatch(/\.$/);
       },
     ),
   );

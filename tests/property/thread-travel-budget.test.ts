@@ -4,6 +4,7 @@ import {
   answerThreadTravelBudget,
   initialForm,
   parseCalculatorLink,
+  sayProblem,
   threadTravelBudget,
   threadTravelBudgetFields,
   writeCalculatorLink,
@@ -208,7 +209,7 @@ test('whatever stands in the form, there is an answer, or a sentence for a field
         expect(JSON.stringify(result.answer)).not.toMatch(/NaN|Infinity|undefined/u);
       } else {
         expect(result.problems.length).toBeGreaterThan(0);
-        for (const { field, sentence } of result.problems) {
+        for (const { field, sentence } of result.problems.map(sayProblem)) {
           expect(fields).toHaveProperty(field);
           expect(sentence).toMatch(/^[A-Z“].*[.]$/u);
         }

@@ -11,6 +11,7 @@ import {
   initialForm,
   parseAmbient,
   parseAmbientPressure,
+  sayProblem,
   stationPressure,
 } from '../../src/calculators/index.ts';
 import type {
@@ -32,7 +33,9 @@ const figures = ({ ambient, place, carried }: AmbientPressureDescribed): Record<
   Object.fromEntries([...ambient, ...place, ...carried].map(({ id, text }) => [id, plain(text)]));
 const problems = (part: Part): string[][] => {
   const described = answerAmbientPressure(form(part));
-  return described.ok ? [] : described.problems.map(({ field, sentence }) => [field, plain(sentence)]);
+  return described.ok
+    ? []
+    : described.problems.map(sayProblem).map(({ field, sentence }) => [field, plain(sentence)]);
 };
 const value = <Value>(result: Result<Value>): Value => {
   if (!result.ok) throw new Error(JSON.stringify(result.problem));

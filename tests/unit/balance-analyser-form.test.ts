@@ -9,6 +9,7 @@ import {
   parseReadings,
   parseSessionLink,
   parseSetUp,
+  sayProblem,
   writeCalculatorLink,
 } from '../../src/calculators/index.ts';
 import type {
@@ -42,7 +43,9 @@ const sentencesOf = (changes: Partial<BalanceAnalyserForm>): readonly (readonly 
   const answered = answerBalanceAnalyser(form(changes));
   return answered.ok
     ? []
-    : withPlainSpaces(answered.problems).map(({ field, sentence }) => [field, sentence] as const);
+    : withPlainSpaces(answered.problems.map(sayProblem)).map(
+        ({ field, sentence }) => [field, sentence] as const,
+      );
 };
 
 const inMmHg = (given: BalanceReadings) =>

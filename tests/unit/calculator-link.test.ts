@@ -3,7 +3,8 @@ import {
   formReader,
   initialForm,
   parseCalculatorLink,
-  sayProblems,
+  refuse,
+  sayProblem,
   writeCalculatorLink,
 } from '../../src/calculators/index.ts';
 import type { FormFields } from '../../src/calculators/index.ts';
@@ -29,11 +30,35 @@ describe('the form of a calculator', () => {
       { field: 'speed', problem: { kind: 'empty' } },
       { field: 'kind', problem: { kind: 'no-screws' } },
     ]);
-    const said = sayProblems(problems, (field) => ({ label: field }));
-    expect(said).toMatchObject({ ok: false, problems: [{ field: 'speed' }, { field: 'kind' }] });
-    expect(!said.ok && said.problems[0]?.sentence).toMatch(/^speed: give a number/);
-    expect(sayProblems(problems)).toMatchObject({
-      problems: [{ sentence: expect.stringMatching(/^Give a number/) as string }, {}],
+    const refused = refuse(problems, (field) => ({ label: field }));
+    expect(refused).toEqual({
+      ok: false,
+      problems: [
+        { field: 'speed', problem: { kind: 'empty' }, words: { label: 'speed' } },
+        { field: 'kind', problem: { kind: 'no-screws' }, words: { label: 'kind' } },
+      ],
+    });
+    expect(!refused.ok && refused.problems.map(sayProblem)).toEqual([
+      {
+        field: 'speed',
+        problem: { kind: 'empty' },
+        sentence: 'speed: give a number, such as 212 or 9 1/2; nothing is written here.',
+      },
+      {
+        field: 'kind',
+        problem: { kind: 'no-screws' },
+        sentence: 'kind: give at least one balance screw; there is none.',
+      },
+    ]);
+    expect(refuse(problems)).toMatchObject({ problems: [{ words: {} }, { words: {} }] });
+  });
+
+  test('says the two readings of a comma for the buttons that ask which is meant', () => {
+    const problem = { kind: 'ambiguous-number', typed: '1,234', readings: [1234, 1.234] } as const;
+    expect(sayProblem({ field: 'speed', problem, words: {} })).toMatchObject({
+      field: 'speed',
+      sentence: expect.stringContaining('can be read two ways') as string,
+      readings: ['one thousand two hundred and thirty-four', '1.234'],
     });
   });
 });

@@ -21,6 +21,7 @@ import {
   parseChecklistLink,
   plainLine,
   plainLines,
+  sayProblem,
   writeChecklistLink,
 } from '../../src/calculators/index.ts';
 import type { ChecklistChoice, ChecklistForm } from '../../src/calculators/index.ts';
@@ -44,7 +45,7 @@ const form = (part: Partial<ChecklistForm> = {}): ChecklistForm => ({
 });
 const described = (part: Partial<ChecklistForm> = {}) => {
   const answered = answerChecklists(form(part));
-  if (!answered.ok) throw new Error(answered.problems[0]?.sentence);
+  if (!answered.ok) throw new Error(JSON.stringify(answered.problems));
   return answered.answer;
 };
 
@@ -191,7 +192,7 @@ describe('answerChecklists(form)', () => {
   ] as const)('%s “%s” has its sentence', (field, text, sentence) => {
     const answered = answerChecklists(form({ [field]: text }));
     expect(answered).toMatchObject({ ok: false, problems: [{ field }] });
-    expect(!answered.ok && answered.problems[0]?.sentence).toContain(sentence);
+    expect(!answered.ok && answered.problems.map(sayProblem)[0]?.sentence).toContain(sentence);
   });
 });
 

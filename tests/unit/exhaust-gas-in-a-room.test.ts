@@ -10,6 +10,7 @@ import {
   notKnown,
   parseExhaustGasInARoom,
   runOutdoors,
+  sayProblem,
 } from '../../src/calculators/index.ts';
 import type {
   ExhaustGasGiven,
@@ -23,7 +24,7 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 function answerTo(part: Partial<Form<Field>> = {}): ExhaustGasWords {
   const answered = answerExhaustGasInARoom({ ...example, ...part });
-  if (!answered.ok) throw new Error(answered.problems.map(({ sentence }) => sentence).join(' '));
+  if (!answered.ok) throw new Error(JSON.stringify(answered.problems));
   return answered.answer;
 }
 
@@ -233,7 +234,7 @@ describe('what is wrong is said beside its field', () => {
   ] as const)('%s “%s”', (field, typed, words) => {
     const answered = answerExhaustGasInARoom({ ...example, [field]: typed });
     expect(answered).toMatchObject({ ok: false, problems: [{ field }] });
-    expect(!answered.ok && answered.problems[0]?.sentence).toContain(words);
+    expect(!answered.ok && answered.problems.map(sayProblem)[0]?.sentence).toContain(words);
   });
 
   test.each([
@@ -260,7 +261,7 @@ describe('what is wrong is said beside its field', () => {
     for (const part of [tight, { ...tight, sourceAs: 'flow' }] as const) {
       const answered = answerExhaustGasInARoom({ ...example, ...part });
       expect(answered).toMatchObject({ ok: false, problems: [{ field: 'running' }] });
-      expect(!answered.ok && answered.problems[0]?.sentence).toContain(words);
+      expect(!answered.ok && answered.problems.map(sayProblem)[0]?.sentence).toContain(words);
     }
     expect(mostPpm).toBe(100_000);
   });

@@ -5,6 +5,7 @@ import {
   flutterAndRepeatsFields,
   initialForm,
   parseFlutterAndRepeats,
+  sayProblem,
 } from '../../src/calculators/index.ts';
 import type { FlutterField } from '../../src/calculators/index.ts';
 
@@ -12,7 +13,7 @@ const example = initialForm(flutterAndRepeatsFields);
 
 function described(part: Partial<Record<FlutterField, string>>) {
   const answer = answerFlutterAndRepeats({ ...example, ...part });
-  if (!answer.ok) throw new Error(answer.problems.map(({ sentence }) => sentence).join(' '));
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
   return answer.answer;
 }
 
@@ -135,7 +136,7 @@ describe('what cannot be read has a sentence beside its field', () => {
     ['cylinders', '2.5', 'Give a number of at least 1'],
   ] as const)('%s “%s”', (field, typed, words) => {
     const answer = answerFlutterAndRepeats({ ...example, [field]: typed });
-    const [problem] = answer.ok ? [] : answer.problems;
+    const [problem] = answer.ok ? [] : answer.problems.map(sayProblem);
     expect(problem?.sentence.replaceAll('\u00a0', ' ')).toContain(words);
     expect(problem?.field).toBe(field);
   });

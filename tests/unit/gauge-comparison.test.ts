@@ -8,6 +8,7 @@ import {
   initialForm,
   parseCalculatorLink,
   parseGaugeComparison,
+  sayProblem,
   studentTQuantile,
 } from '../../src/calculators/index.ts';
 import type { GaugeField, GaugeQuestion } from '../../src/calculators/index.ts';
@@ -17,7 +18,7 @@ const unknownClasses = Object.fromEntries([1, 2, 3, 4].map((gauge) => [`class${g
 
 function described(part: Partial<Record<GaugeField, string>>) {
   const answer = answerGaugeComparison({ ...example, ...part });
-  if (!answer.ok) throw new Error(answer.problems.map(({ sentence }) => sentence).join(' '));
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
   return answer.answer;
 }
 
@@ -237,7 +238,7 @@ describe('what cannot be read has a sentence beside its field', () => {
     [{ engine: '1: two' }, 'engine', 'Give one number'],
   ] as const)('%j', (part, field, words) => {
     const answer = answerGaugeComparison({ ...example, ...part });
-    const [problem] = answer.ok ? [] : answer.problems;
+    const [problem] = answer.ok ? [] : answer.problems.map(sayProblem);
     expect(problem?.field).toBe(field);
     expect(problem?.sentence).toContain(words);
   });

@@ -9,6 +9,7 @@ import {
   manometerPressurePa,
   manometerReadingM,
   parseLiquidColumn,
+  sayProblem,
   uprightPerReading,
 } from '../../src/calculators/index.ts';
 import type { Form, LiquidColumnDescribed, LiquidColumnField } from '../../src/calculators/index.ts';
@@ -29,7 +30,9 @@ const problems = (part: Part): string[][] => {
   const described = answerLiquidColumn(form(part));
   return described.ok
     ? []
-    : described.problems.map(({ field, sentence }) => [field, sentence.replaceAll('\u00a0', ' ')]);
+    : described.problems
+        .map(sayProblem)
+        .map(({ field, sentence }) => [field, sentence.replaceAll('\u00a0', ' ')]);
 };
 
 describe('the worked example', () => {

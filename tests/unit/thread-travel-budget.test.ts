@@ -5,6 +5,7 @@ import {
   parseSessionLink,
   parseSetUp,
   parseThreadTravelBudget,
+  sayProblem,
   threadTravelBudget,
   threadTravelBudgetFields,
 } from '../../src/calculators/index.ts';
@@ -302,7 +303,9 @@ const parsed = (part: Partial<Form<Fields>> = {}) => {
 /** Problems of a form as `field: sentence`. */
 const faults = (part: Partial<Form<Fields>>): readonly string[] => {
   const result = answerThreadTravelBudget(asked(part));
-  return result.ok ? [] : result.problems.map(({ field, sentence }) => `${field}: ${sentence}`);
+  return result.ok
+    ? []
+    : result.problems.map(sayProblem).map(({ field, sentence }) => `${field}: ${sentence}`);
 };
 const textOf = (answer: DescribedThreadTravel, id: string): string | undefined =>
   [...answer.lines, ...(answer.shift?.lines ?? [])]

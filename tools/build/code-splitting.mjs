@@ -6,8 +6,7 @@ const under = (folder, names) => new RegExp(String.raw`[\\/]${folder}[\\/](?:${n
 
 export const codeSplitting = {
   groups: [
-    { name: 'preact', test: /[\\/]node_modules[\\/]preact[\\/]|hydrate-island\.ts/u },
-    { name: 'later', test: /preload-helper|arriving[\\/]Later\.tsx/u },
+    { name: 'preact', test: /[\\/]node_modules[\\/]preact[\\/]|hydrate-island\.ts|preload-helper/u },
     {
       name: 'site',
       test: (id) =>
@@ -18,18 +17,26 @@ export const codeSplitting = {
       name: 'figures',
       test: under(
         'calculators',
-        'result|format-number|exact-definitions|format-pressure|pressure-unit|column-|number-in-words|quantities|unit-spelling|parse-measure|measure-|[a-z-]+-units\\.ts',
+        'result|once|with-article|format-number|exact-definitions|format-pressure|pressure-unit|column-|quantities|unit-spelling|parse-measure|measure-|(?!density|volume-flow)[a-z-]+-units\\.ts',
       ),
     },
     {
       name: 'form',
       test: (id) =>
-        under('islands', 'calculator[\\\\/]').test(id) ||
+        under('islands', 'calculator[\\\\/](?!AnswerRows|Warnings)').test(id) ||
         under('device', 'kept-form|fragment|clipboard|settings').test(id) ||
         under(
           'calculators',
-          'calculator-|describe-problem|parse-number|plain-number|parse-quantity|parse-pressure|parse-choice|parse-ambient\\.ts',
+          'calculator-(?!link)|parse-number|plain-number|parse-quantity|parse-pressure|parse-ambient\\.ts',
         ).test(id),
     },
+    // What all calculators use but the unit converter, of which most is asked at once.
+    {
+      name: 'forms',
+      test: (id) =>
+        under('islands', 'calculator[\\\\/](?:AnswerRows|Warnings)').test(id) ||
+        under('calculators', 'calculator-link|parse-choice').test(id),
+    },
+    { name: 'problem-words', test: under('calculators', 'describe-problem|number-in-words') },
   ],
 };

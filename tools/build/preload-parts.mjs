@@ -8,13 +8,15 @@ import { sentBytes, weighPage } from './weigh-page.mjs';
 
 /** What every calculator uses, whichever it is, first what most pages use; see code-splitting.mjs. */
 const shared = ['preact', 'figures', 'form'];
+const sum = (values) => values.reduce((total, value) => total + value, 0);
 /** Room kept in a page for the link to a module: our choice, about its length before it is packed. */
 const linkBytes = 60;
 
 /**
  * Names all modules of the islands in the built pages, so that a browser asks for them together: in the head those of
  * islands that start with the page, at the island those of one that starts when it is used. Of a calculator, which starts
- * when it is used, the head names so many of the parts that all calculators share as its budget has room for.
+ * when it is used, the head names so many of the parts that all calculators share as its budget has room for, and its own
+ * if they fit as well.
  */
 export function preloadParts(folder, base) {
   const partsOf = ({ modules }) => [
@@ -25,14 +27,16 @@ export function preloadParts(folder, base) {
     const parts = islands.filter(({ keepsEntries }) => keepsEntries).flatMap(partsOf);
     const candidates = shared.flatMap((name) => parts.find((part) => part.includes(`/${name}.`)) ?? []);
     if (candidates.length === 0) return []; // Most pages are no calculators: nothing is packed to be weighed.
+    const own = parts.filter((part) => !candidates.includes(part));
     let { all, scripts } = weighPage(folder, file, base);
     const fitting = [];
-    for (const part of candidates) {
-      const bytes = sentBytes(join(folder, part)) + linkBytes;
-      if (all + bytes > budgets.calculator.all || scripts + bytes > budgets.calculator.scripts) continue;
-      fitting.push(part);
-      all += bytes;
-      scripts += bytes;
+    // Its own parts are of use only together: with one of them missing the page waits as long as without any.
+    for (const together of [...candidates.map((part) => [part]), own]) {
+      const bytes = sum(together.map((part) => sentBytes(join(folder, part))));
+      const page = { all: all + bytes + together.length * linkBytes, scripts: scripts + bytes };
+      if (page.all > budgets.calculator.all || page.scripts > budgets.calculator.scripts) continue;
+      fitting.push(...together);
+      ({ all, scripts } = page);
     }
     return fitting;
   }

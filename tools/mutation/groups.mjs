@@ -72,8 +72,8 @@ export const groups = {
   },
   units: {
     files:
-      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} parse-measure',
-    unit: 'measure-units pressure-units pressure-units-check-values',
+      '{density,engine-speed,length,speed,temperature,temperature-difference,thread-pitch,torque,volume,volume-flow,pressure}-units quantities exact-definitions measure-{unit,unit-entry,units} pressure-unit pressure-unit-table column-{pressure,unit} parse-measure once',
+    unit: 'measure-units pressure-units pressure-units-check-values once',
   },
   converter: {
     files: 'conversion-table unit-converter{,-answer,-digits,-form,-measures,-quantities,-words}',
@@ -140,8 +140,8 @@ export const groups = {
     property: 'format-number',
   },
   problems: {
-    files: 'describe-problem problem',
-    unit: 'describe-problem',
+    files: 'describe-problem problem say-problem',
+    unit: 'describe-problem calculator-link',
   },
   checklists: {
     files: 'checklists{,-form,-words} checklist-{after,before,block,during,tools}',

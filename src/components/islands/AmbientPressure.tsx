@@ -1,4 +1,4 @@
-import { ambientPressureFields, answerAmbientPressure } from '../../calculators/index.ts';
+import { ambientPressureFields, answerAmbientPressure, calculatorLink } from '../../calculators/index.ts';
 import { addressWith } from '../../device/fragment.ts';
 import { siteAddress } from '../../device/site-address.ts';
 import AnswerRows from './calculator/AnswerRows.tsx';
@@ -13,6 +13,7 @@ export default function AmbientPressure() {
     slug: 'ambient-pressure',
     fields: ambientPressureFields,
     answer: answerAmbientPressure,
+    link: calculatorLink(ambientPressureFields),
   });
   const { from, otherPlace, reading } = calculator.form;
   const compares = reading.trim() !== '';

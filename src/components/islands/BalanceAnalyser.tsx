@@ -1,4 +1,4 @@
-import { answerBalanceAnalyser, balanceAnalyserFields } from '../../calculators/index.ts';
+import { answerBalanceAnalyser, balanceAnalyserFields, calculatorLink } from '../../calculators/index.ts';
 import { addressWith } from '../../device/fragment.ts';
 import { siteAddress } from '../../device/site-address.ts';
 import AnswerRows from './calculator/AnswerRows.tsx';
@@ -15,6 +15,7 @@ export default function BalanceAnalyser() {
     slug: 'balance-analyser',
     fields: balanceAnalyserFields,
     answer: answerBalanceAnalyser,
+    link: calculatorLink(balanceAnalyserFields),
   });
   return (
     <CalculatorFrame calculator={calculator}>

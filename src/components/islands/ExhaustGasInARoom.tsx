@@ -1,5 +1,6 @@
 import {
   answerExhaustGasInARoom,
+  calculatorLink,
   exhaustGasInARoomFields,
   notKnown,
   runOutdoors,
@@ -19,6 +20,7 @@ export default function ExhaustGasInARoom() {
     slug: 'exhaust-gas-in-a-room',
     fields: exhaustGasInARoomFields,
     answer: answerExhaustGasInARoom,
+    link: calculatorLink(exhaustGasInARoomFields),
   });
   const { answer: words, stale } = calculator;
   return (

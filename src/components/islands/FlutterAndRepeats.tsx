@@ -1,4 +1,9 @@
-import { answerFlutterAndRepeats, flutterAndRepeatsFields, pressureUnits } from '../../calculators/index.ts';
+import {
+  answerFlutterAndRepeats,
+  calculatorLink,
+  flutterAndRepeatsFields,
+  pressureUnits,
+} from '../../calculators/index.ts';
 import AnswerRows from './calculator/AnswerRows.tsx';
 import AnswerSection from './calculator/AnswerSection.tsx';
 import CalculatorFrame from './calculator/CalculatorFrame.tsx';
@@ -16,6 +21,7 @@ export default function FlutterAndRepeats() {
     slug: 'flutter-and-repeats',
     fields: flutterAndRepeatsFields,
     answer: answerFlutterAndRepeats,
+    link: calculatorLink(flutterAndRepeatsFields),
   });
   const settling = calculator.form.dampingKind === 'settling';
   return (

@@ -1,5 +1,6 @@
 import {
   answerGaugeComparison,
+  calculatorLink,
   gaugeComparisonFields,
   gaugeNumbers,
   pressureUnits,
@@ -27,6 +28,7 @@ export default function GaugeComparison() {
     slug: 'gauge-comparison',
     fields: gaugeComparisonFields,
     answer: answerGaugeComparison,
+    link: calculatorLink(gaugeComparisonFields),
   });
   const { form } = calculator;
   const isSwap = form.way === 'abba' || form.way === 'aba';

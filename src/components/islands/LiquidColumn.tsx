@@ -1,5 +1,6 @@
 import {
   answerLiquidColumn,
+  calculatorLink,
   isRefused,
   liquidColumnFields,
   liquids,
@@ -26,6 +27,7 @@ export default function LiquidColumn() {
     slug: 'liquid-column',
     fields: liquidColumnFields,
     answer: answerLiquidColumn,
+    link: calculatorLink(liquidColumnFields),
   });
   const { kind, sides, liquid } = calculator.form;
   return (

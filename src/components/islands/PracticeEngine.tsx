@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import {
   answerPracticeEngine,
+  calculatorLink,
   inventEngine,
   practiceEngineFields,
   pressureUnits,
@@ -32,6 +33,7 @@ export default function PracticeEngine() {
     slug: 'practice-engine',
     fields: practiceEngineFields,
     answer: answerPracticeEngine,
+    link: calculatorLink(practiceEngineFields),
   });
   const [begun, setBegun] = useState<Begun | null>(null);
   const [unit, setUnit] = useState('mmHg');

@@ -1,6 +1,7 @@
 import {
   adjusterNumbers,
   answerThreadTravelBudget,
+  calculatorLink,
   generations,
   threadTravelBudgetFields,
 } from '../../calculators/index.ts';
@@ -32,6 +33,7 @@ export default function ThreadTravelBudget() {
     slug: 'thread-travel-budget',
     fields: threadTravelBudgetFields,
     answer: answerThreadTravelBudget,
+    link: calculatorLink(threadTravelBudgetFields),
   });
   const { form } = calculator;
 

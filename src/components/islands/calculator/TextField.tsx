@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { describeReadings, settleComma } from '../../../calculators/index.ts';
+import { settleComma } from '../../../calculators/index.ts';
 import type { Announced, Calculator } from './use-calculator.ts';
 
 interface Props<Field extends string> {
@@ -97,7 +97,7 @@ export default function TextField<Field extends string>({
               class="button"
               onClick={() => type(typed.replace(comma.typed, settleComma(comma.typed, meant)))}
             >
-              {describeReadings(comma.readings)[position]}
+              {wrong?.readings?.[position]}
             </button>
           ))}
         </p>

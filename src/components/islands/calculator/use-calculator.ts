@@ -1,26 +1,27 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { RefObject } from 'preact';
-import {
-  describeProblem,
-  initialForm,
-  parseCalculatorLink,
-  writeCalculatorLink,
-} from '../../../calculators/index.ts';
+import { initialForm } from '../../../calculators/index.ts';
 import type {
   CalculatorLink,
   Form,
   FormAnswer,
   FormFields,
+  Problem,
   Result,
   SaidProblem,
 } from '../../../calculators/index.ts';
 import { copyText } from '../../../device/clipboard.ts';
 import { linkTo, readFragment, writeFragment } from '../../../device/fragment.ts';
 import { readKeptForm, writeKeptForm } from '../../../device/kept-form.ts';
+import { useProblemWords } from './use-problem-words.ts';
 
 /** What was last put on the clipboard, or could not be. */
 export type Copied = { readonly text: string; readonly done: boolean; readonly words: string };
 const nothingCopied: Copied = { text: '', done: false, words: '' };
+
+/** What of a link could not be taken. */
+type LinkFaults = { readonly problems: readonly Problem[]; readonly unknownKeys: readonly string[] };
+const noFaults: LinkFaults = { problems: [], unknownKeys: [] };
 
 /** Until somebody stops typing: neither the screen reader, the address nor a complaint follows every key. */
 const pauseMs = 600;
@@ -34,8 +35,8 @@ export interface CalculatorParts<Described extends Announced, Field extends stri
   readonly slug: string;
   readonly fields: FormFields<Field>;
   readonly answer: (form: Form<Field>) => FormAnswer<Described, Field>;
-  /** Keys of its own for a link, where there were links before the fields had these names. */
-  readonly link?: {
+  /** The keys of a link, usually the names of the fields; others where there were links before the fields had these names. */
+  readonly link: {
     readonly write: (form: Form<Field>) => Readonly<Record<string, string>>;
     readonly parse: (record: Readonly<Record<string, string>>) => Result<CalculatorLink<Field>>;
   };
@@ -89,14 +90,11 @@ export function useCalculator<Described extends Announced, Field extends string>
   slug,
   fields,
   answer: answerTo,
-  link: { write, parse } = {
-    write: (form) => writeCalculatorLink(fields, form),
-    parse: (record) => parseCalculatorLink(fields, record),
-  },
+  link: { write, parse },
 }: CalculatorParts<Described, Field>): Calculator<Described, Field> {
   const first = useMemo(() => initialForm(fields), []);
   const [form, setForm] = useState(first);
-  const [notices, setNotices] = useState<readonly string[]>([]);
+  const [faults, setFaults] = useState(noFaults);
   const [copied, setCopied] = useState<Copied>(nothingCopied);
   const [announced, setAnnounced] = useState('');
   const [kept, setKept] = useState(false);
@@ -108,7 +106,16 @@ export function useCalculator<Described extends Announced, Field extends string>
   // The last answer keeps its place while there is none, so that nothing jumps.
   const lastAnswer = useRef<Described | null>(null);
   if (shown.ok) lastAnswer.current = shown.answer;
-  const problems: readonly SaidProblem<Field>[] = shown.ok ? [] : shown.problems;
+  const say = useProblemWords();
+  const sayAll = (each: typeof latest): readonly SaidProblem<Field>[] =>
+    each.ok ? [] : each.problems.map(say);
+  const problems = sayAll(shown);
+  const notices = [
+    ...faults.problems.map(
+      (problem) => say({ field: 'link', problem, words: { label: 'This link' } }).sentence,
+    ),
+    ...faults.unknownKeys.map((key) => `This link: “${key.slice(0, 20)}” is not known here and was ignored.`),
+  ];
 
   /** A change by the reader: from now on the address follows. */
   function change(part: Partial<Form<Field>>) {
@@ -122,18 +129,13 @@ export function useCalculator<Described extends Announced, Field extends string>
     const fromLink = Object.keys(record).length > 0;
     const read = parse(fromLink ? record : readKeptForm(slug));
     if (!read.ok) {
-      if (fromLink) setNotices([describeProblem(read.problem, { label: 'This link' })]);
+      if (fromLink) setFaults({ problems: [read.problem], unknownKeys: [] });
       return;
     }
-    const { problems: wrong, unknownKeys } = read.value;
     touched.current = false;
     setForm(read.value.form);
     setKept(!fromLink && JSON.stringify(write(read.value.form)) !== JSON.stringify(write(first)));
-    if (!fromLink) return;
-    setNotices([
-      ...wrong.map((problem) => describeProblem(problem, { label: 'This link' })),
-      ...unknownKeys.map((key) => `This link: “${key.slice(0, 20)}” is not known here and was ignored.`),
-    ]);
+    if (fromLink) setFaults(read.value);
   }
 
   useLayoutEffect(() => {
@@ -150,11 +152,15 @@ export function useCalculator<Described extends Announced, Field extends string>
       writeFragment(link);
       writeKeptForm(slug, link);
       setAnnounced(
-        latest.ok ? latest.answer.announcement : latest.problems.map(({ sentence }) => sentence).join(' '),
+        latest.ok
+          ? latest.answer.announcement
+          : sayAll(latest)
+              .map(({ sentence }) => sentence)
+              .join(' '),
       );
     }, pauseMs);
     return () => clearTimeout(waiting);
-  }, [form]);
+  }, [form, say]);
 
   async function put(text: string, what: string) {
     const done = await copyText(text);
@@ -183,7 +189,7 @@ export function useCalculator<Described extends Announced, Field extends string>
     kept,
     startAgain: () => {
       setKept(false);
-      setNotices([]);
+      setFaults(noFaults);
       change(first);
     },
     lookAtProblem: () => {
