@@ -75,14 +75,13 @@ export type { ConverterQuantity } from './unit-converter-quantities.ts';
 export { converterQuantities, familyOf, quantitiesOfUnit } from './unit-converter-quantities.ts';
 export type { ConversionForm, UnitConverterField } from './unit-converter-form.ts';
 export {
+  changedConversion,
   keepTypedUnit,
   parseConversion,
   unitConverterExample,
   unitConverterFields,
   unitsOf,
   usualUnitIn,
-  withQuantity,
-  withUnit,
 } from './unit-converter-form.ts';
 export { ambientLimit, parseAmbient } from './parse-ambient.ts';
 export type { ConversionQuestion, ConversionRow, Conversions, PressureKind } from './unit-converter.ts';

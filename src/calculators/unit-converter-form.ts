@@ -50,19 +50,28 @@ export function parseConversion(form: ConversionForm): FormResult<ConversionQues
 
 /** The form with the unit that was typed as the usual one, so that it stays when only a number is typed next. */
 export function keepTypedUnit(form: ConversionForm): ConversionForm {
-  const unit = findUnit(unitTextOf(form.typed), form.quantity);
+  const unitText = unitTextOf(form.typed);
+  const unit = unitText === '' ? null : findUnit(unitText, form.quantity);
   return unit === null ? form : { ...form, usualUnit: unit.id };
 }
 
 /** The form with another unit in the place of one that was typed. */
-export const withUnit = (form: ConversionForm, usualUnit: string): ConversionForm => ({
+const withUnit = (form: ConversionForm, usualUnit: string): ConversionForm => ({
   ...form,
   usualUnit,
   typed: withoutUnit(form.typed) || form.typed,
 });
 
+/** The form after a change by the reader: of one field, on which others follow. */
+export function changedConversion(form: ConversionForm, part: Partial<ConversionForm>): ConversionForm {
+  if (part.quantity !== undefined) return withQuantity(form, part.quantity as ConverterQuantity);
+  if (part.usualUnit !== undefined) return withUnit(form, part.usualUnit);
+  const changed = { ...form, ...part };
+  return part.typed === undefined ? changed : keepTypedUnit(changed);
+}
+
 /** The form for another quantity: the number stays, and its unit too if the quantity has such a one. */
-export function withQuantity(form: ConversionForm, quantity: ConverterQuantity): ConversionForm {
+function withQuantity(form: ConversionForm, quantity: ConverterQuantity): ConversionForm {
   const asked = { ...form, quantity, usualUnit: usualUnitOf(quantity) };
   const kept = keepTypedUnit(asked);
   return kept === asked ? withUnit(asked, asked.usualUnit) : kept;

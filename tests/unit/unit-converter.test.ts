@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   answerUnitConverter,
+  changedConversion,
   converterQuantities,
   familyOf,
   keepTypedUnit,
@@ -11,8 +12,6 @@ import {
   unitConverterExample,
   unitsOf,
   usualUnitIn,
-  withQuantity,
-  withUnit,
 } from '../../src/calculators/index.ts';
 import type { ConversionForm, ConversionTable } from '../../src/calculators/index.ts';
 
@@ -274,22 +273,32 @@ describe('a unit and its quantity', () => {
   });
 
   it('another quantity keeps the number, and the unit if it has such a one', () => {
-    expect(withQuantity(form('9 1/2 inHg'), 'length')).toMatchObject({ typed: '9 1/2', usualUnit: 'mm' });
-    expect(withQuantity(form('5 in'), 'length')).toMatchObject({ typed: '5 in', usualUnit: 'in' });
-    expect(withQuantity(form('-300 K'), 'temperature')).toMatchObject({ typed: '-300 K', usualUnit: 'K' });
-    expect(withQuantity(form('5 mm', { quantity: 'length' }), 'pressure')).toMatchObject({
+    const asked = (typed: string, quantity: string, rest: Partial<ConversionForm> = {}) =>
+      changedConversion(form(typed, rest), { quantity });
+    expect(asked('9 1/2 inHg', 'length')).toEqual(form('9 1/2', { quantity: 'length', usualUnit: 'mm' }));
+    expect(asked('5 in', 'length')).toMatchObject({ typed: '5 in', usualUnit: 'in' });
+    expect(asked('-300 K', 'temperature')).toMatchObject({ typed: '-300 K', usualUnit: 'K' });
+    expect(asked('5 mm', 'pressure', { quantity: 'length' })).toMatchObject({
       typed: '5',
       usualUnit: 'inHg',
     });
-    expect(withQuantity(form('  '), 'speed')).toMatchObject({ typed: '  ', usualUnit: 'km/h' });
+    expect(asked('  ', 'speed')).toMatchObject({ typed: '  ', usualUnit: 'km/h' });
   });
 
   it('a typed unit becomes the usual one; a chosen one takes its place', () => {
     expect(keepTypedUnit(form('212 mmHg')).usualUnit).toBe('mmHg');
     expect(keepTypedUnit(form('212')).usualUnit).toBe('inHg');
     expect(keepTypedUnit(form('5 furlongs', { quantity: 'length', usualUnit: 'cm' })).usualUnit).toBe('cm');
-    expect(withUnit(form('212 mmHg'), 'kPa')).toMatchObject({ typed: '212', usualUnit: 'kPa' });
-    expect(withUnit(form('mmHg'), 'kPa')).toMatchObject({ typed: 'mmHg', usualUnit: 'kPa' });
+    expect(changedConversion(form('9 inHg'), { typed: '212 mmHg' })).toEqual(
+      form('212 mmHg', { usualUnit: 'mmHg' }),
+    );
+    const chosen = (typed: string) => changedConversion(form(typed), { usualUnit: 'kPa' });
+    expect(chosen('212 mmHg')).toEqual(form('212', { usualUnit: 'kPa' }));
+    expect(chosen('mmHg')).toEqual(form('mmHg', { usualUnit: 'kPa' }));
+    // What is not about units changes none.
+    expect(changedConversion(chosen('mmHg'), { kind: 'gauge' })).toEqual(
+      form('mmHg', { usualUnit: 'kPa', kind: 'gauge' }),
+    );
   });
 
   it('a usual unit of another quantity is replaced by one of this', () => {

@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import {
   answerUnitConverter,
+  changedConversion,
   converterQuantities,
-  keepTypedUnit,
   parseUnitConverterLink,
   pressureKinds,
   pressureKindWords,
@@ -11,11 +11,9 @@ import {
   unitConverterFields,
   unitsOf,
   usualUnitIn,
-  withQuantity,
-  withUnit,
   writeUnitConverterLink,
 } from '../../calculators/index.ts';
-import type { ConversionForm, ConverterQuantity } from '../../calculators/index.ts';
+import type { ConverterQuantity } from '../../calculators/index.ts';
 import AfterPaint from './calculator/AfterPaint.tsx';
 import AnswerSection from './calculator/AnswerSection.tsx';
 import CalculatorFrame from './calculator/CalculatorFrame.tsx';
@@ -35,6 +33,7 @@ const parts = {
   slug: 'unit-converter',
   fields: unitConverterFields,
   answer: answerUnitConverter,
+  changed: changedConversion,
   link: { write: writeUnitConverterLink, parse: parseUnitConverterLink },
 };
 
@@ -42,23 +41,25 @@ export default function UnitConverter() {
   const calculator = useCalculator(parts);
   const { form, answer, change } = calculator;
   const isPressure = form.quantity === 'pressure';
-  const ask = (quantity: string) => change(withQuantity(form, quantity as ConverterQuantity));
-  // The unit that is typed is the usual one from then on.
-  const converter = {
-    ...calculator,
-    change: (part: Partial<ConversionForm>) =>
-      part.quantity === undefined ? change(keepTypedUnit({ ...form, ...part })) : ask(part.quantity),
-  };
   const problem = calculator.problemOf('typed')?.problem;
   const others = problem?.kind === 'unknown-unit' ? quantitiesOfUnit(problem.unit) : [];
   const usual = usualUnitIn(form);
   const units = useMemo(
-    () =>
-      unitsOf(form.quantity).map(({ id, symbol }) => (
-        <option key={id} value={id} selected={id === usual}>
-          {symbol}
-        </option>
-      )),
+    () => (
+      <select
+        class="write"
+        name="usualUnit"
+        aria-label="Unit, if none is typed"
+        value={usual}
+        onChange={(event) => change({ usualUnit: event.currentTarget.value })}
+      >
+        {unitsOf(form.quantity).map(({ id, symbol }) => (
+          <option key={id} value={id} selected={id === usual}>
+            {symbol}
+          </option>
+        ))}
+      </select>
+    ),
     [form.quantity, usual],
   );
   const rows = { headings: answer?.headings ?? [], copied: calculator.copied, onCopy: calculator.copy };
@@ -67,29 +68,19 @@ export default function UnitConverter() {
     <CalculatorFrame calculator={calculator}>
       <div>
         <ChoiceField
-          calculator={converter}
+          calculator={calculator}
           field="quantity"
           label="Quantity"
           options={quantities}
           as="select"
         />
         <TextField
-          calculator={converter}
+          calculator={calculator}
           field="typed"
           label="Reading"
           why={`Such as ${quantityWords[form.quantity as ConverterQuantity].such} Without a unit, the one beside it is taken.`}
           example={unitConverterExample.typed}
-          beside={
-            <select
-              class="write"
-              name="usualUnit"
-              aria-label="Unit, if none is typed"
-              value={usual}
-              onChange={(event) => change(withUnit(form, event.currentTarget.value))}
-            >
-              {units}
-            </select>
-          }
+          beside={units}
         >
           {problem?.kind === 'negative-depression' && (
             <p class="actions">
@@ -101,7 +92,7 @@ export default function UnitConverter() {
           {others.length > 0 && (
             <p class="actions">
               {others.map((quantity) => (
-                <button key={quantity} type="button" class="button" onClick={() => ask(quantity)}>
+                <button key={quantity} type="button" class="button" onClick={() => change({ quantity })}>
                   Read it as {quantityWords[quantity].reading}
                 </button>
               ))}

@@ -22,70 +22,68 @@ export default function ChoiceField<Field extends string>({
   as = 'radios',
 }: Props<Field>) {
   const wrong = calculator.problemOf(field);
-  const choose = (choice: string) => calculator.change({ [field]: choice } as Record<Field, string>);
-  const whyId = why === undefined ? undefined : `${field}-why`;
-  const words = (
-    <>
-      {why !== undefined && (
-        <p class="why" id={whyId}>
-          {why}
-        </p>
-      )}
-      {wrong && (
-        <p class="wrong" id={`${field}-wrong`}>
-          {wrong.sentence}
-        </p>
-      )}
-    </>
-  );
-  const chosen = calculator.form[field];
-  const listed = useMemo(
-    () =>
-      as === 'select' &&
-      options.map(([choice, text]) => (
-        <option key={choice} value={choice} selected={choice === chosen}>
-          {text}
-        </option>
-      )),
-    [as, options, chosen],
-  );
-  if (as === 'select')
-    return (
-      <div class="question">
-        <label for={field}>{label}</label>
-        {words}
-        <p class="with-unit">
-          <select
-            class="write"
-            id={field}
-            name={field}
-            value={chosen}
-            aria-describedby={whyId}
-            onChange={(event) => choose(event.currentTarget.value)}
-          >
-            {listed}
-          </select>
-        </p>
-      </div>
+  const { change } = calculator;
+  const chosen: string = calculator.form[field];
+  // Most keys change other fields.
+  return useMemo(() => {
+    const choose = (choice: string) => change({ [field]: choice } as Record<Field, string>);
+    const whyId = why === undefined ? undefined : `${field}-why`;
+    const words = (
+      <>
+        {why !== undefined && (
+          <p class="why" id={whyId}>
+            {why}
+          </p>
+        )}
+        {wrong && (
+          <p class="wrong" id={`${field}-wrong`}>
+            {wrong.sentence}
+          </p>
+        )}
+      </>
     );
-  return (
-    <fieldset class="question" aria-describedby={whyId}>
-      <legend>{label}</legend>
-      {words}
-      <div class="options list">
-        {options.map(([choice, text]) => (
-          <label key={choice}>
-            <input
-              type="radio"
+    if (as === 'select')
+      return (
+        <div class="question">
+          <label for={field}>{label}</label>
+          {words}
+          <p class="with-unit">
+            <select
+              class="write"
+              id={field}
               name={field}
-              value={choice}
-              checked={chosen === choice}
-              onChange={() => choose(choice)}
-            />
-            <span>{text}</span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
-  );
+              value={chosen}
+              aria-describedby={whyId}
+              onChange={(event) => choose(event.currentTarget.value)}
+            >
+              {options.map(([choice, text]) => (
+                <option key={choice} value={choice} selected={choice === chosen}>
+                  {text}
+                </option>
+              ))}
+            </select>
+          </p>
+        </div>
+      );
+    return (
+      <fieldset class="question" aria-describedby={whyId}>
+        <legend>{label}</legend>
+        {words}
+        <div class="options list">
+          {options.map(([choice, text]) => (
+            <label key={choice}>
+              <input
+                type="radio"
+                name={field}
+                value={choice}
+                checked={chosen === choice}
+                onChange={() => choose(choice)}
+              />
+              <span>{text}</span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+    );
+  }, [chosen, wrong, label, why, options, as]);
 }

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { settleComma } from '../../../calculators/index.ts';
 import type { Announced, Calculator } from './use-calculator.ts';
 
@@ -36,73 +37,77 @@ export default function TextField<Field extends string>({
   children,
 }: Props<Field>) {
   const wrong = calculator.problemOf(field);
-  const comma = wrong?.problem.kind === 'ambiguous-number' ? wrong.problem : null;
-  const described = [wrong && `${field}-wrong`, why !== undefined && `${field}-why`]
-    .filter(Boolean)
-    .join(' ');
+  const { change } = calculator;
   const typed: string = calculator.form[field];
-  const type = (text: string) => calculator.change({ [field]: text } as Record<Field, string>);
-  const shared = {
-    id: field,
-    name: field,
-    value: typed,
-    autocomplete: 'off',
-    autocapitalize: 'none',
-    spellcheck: false,
-    'aria-invalid': wrong !== undefined,
-    ...(described !== '' && { 'aria-describedby': described }),
-  } as const;
-  return (
-    <div class="question">
-      <label for={field}>{label}</label>
-      {why !== undefined && (
-        <p class="why" id={`${field}-why`}>
-          {why}
-        </p>
-      )}
-      {wrong && (
-        <p class="wrong" id={`${field}-wrong`}>
-          {wrong.sentence}
-        </p>
-      )}
-      <p class="with-unit">
-        {lines === undefined ? (
-          <input
-            {...shared}
-            class="write"
-            type="text"
-            enterkeyhint="done"
-            {...(digits && { inputMode: 'decimal' as const })}
-            data-example={example}
-            onClick={({ currentTarget }) => currentTarget.value === example && currentTarget.select()}
-            onInput={(event) => type(event.currentTarget.value)}
-          />
-        ) : (
-          <textarea
-            {...shared}
-            class="write long"
-            rows={lines}
-            onInput={(event) => type(event.currentTarget.value)}
-          />
+  // Most keys change other fields.
+  return useMemo(() => {
+    const comma = wrong?.problem.kind === 'ambiguous-number' ? wrong.problem : null;
+    const described = [wrong && `${field}-wrong`, why !== undefined && `${field}-why`]
+      .filter(Boolean)
+      .join(' ');
+    const type = (text: string) => change({ [field]: text } as Record<Field, string>);
+    const shared = {
+      id: field,
+      name: field,
+      value: typed,
+      autocomplete: 'off',
+      autocapitalize: 'none',
+      spellcheck: false,
+      'aria-invalid': wrong !== undefined,
+      ...(described !== '' && { 'aria-describedby': described }),
+    } as const;
+    return (
+      <div class="question">
+        <label for={field}>{label}</label>
+        {why !== undefined && (
+          <p class="why" id={`${field}-why`}>
+            {why}
+          </p>
         )}
-        {unit !== undefined && <span class="unit">{unit}</span>}
-        {beside}
-      </p>
-      {comma && (
-        <p class="actions">
-          {(['grouped', 'decimal'] as const).map((meant, position) => (
-            <button
-              key={meant}
-              type="button"
-              class="button"
-              onClick={() => type(typed.replace(comma.typed, settleComma(comma.typed, meant)))}
-            >
-              {wrong?.readings?.[position]}
-            </button>
-          ))}
+        {wrong && (
+          <p class="wrong" id={`${field}-wrong`}>
+            {wrong.sentence}
+          </p>
+        )}
+        <p class="with-unit">
+          {lines === undefined ? (
+            <input
+              {...shared}
+              class="write"
+              type="text"
+              enterkeyhint="done"
+              {...(digits && { inputMode: 'decimal' as const })}
+              data-example={example}
+              onClick={({ currentTarget }) => currentTarget.value === example && currentTarget.select()}
+              onInput={(event) => type(event.currentTarget.value)}
+            />
+          ) : (
+            <textarea
+              {...shared}
+              class="write long"
+              rows={lines}
+              onInput={(event) => type(event.currentTarget.value)}
+            />
+          )}
+          {unit !== undefined && <span class="unit">{unit}</span>}
+          {beside}
         </p>
-      )}
-      {children}
-    </div>
-  );
+        {comma && (
+          <p class="actions">
+            {(['grouped', 'decimal'] as const).map((meant, position) => (
+              <button
+                key={meant}
+                type="button"
+                class="button"
+                onClick={() => type(typed.replace(comma.typed, settleComma(comma.typed, meant)))}
+              >
+                {wrong?.readings?.[position]}
+              </button>
+            ))}
+          </p>
+        )}
+        {children}
+      </div>
+    );
+  }, [typed, wrong, label, why, lines, digits, unit, beside, example, children]);
 }

@@ -35,6 +35,8 @@ export interface CalculatorParts<Described extends Announced, Field extends stri
   readonly slug: string;
   readonly fields: FormFields<Field>;
   readonly answer: (form: Form<Field>) => FormAnswer<Described, Field>;
+  /** The form after a change, where one field follows on another; each stands alone if left out. */
+  readonly changed?: (form: Form<Field>, part: Partial<Form<Field>>) => Form<Field>;
   /** The keys of a link, usually the names of the fields; others where there were links before the fields had these names. */
   readonly link: {
     readonly write: (form: Form<Field>) => Readonly<Record<string, string>>;
@@ -45,7 +47,7 @@ export interface CalculatorParts<Described extends Announced, Field extends stri
 export interface Calculator<Described extends Announced, Field extends string> {
   readonly form: Form<Field>;
   readonly formRef: RefObject<HTMLFormElement>;
-  /** A change by the reader. */
+  /** A change by the reader; the same function at every drawing. */
   readonly change: (part: Partial<Form<Field>>) => void;
   /** The last good answer; null before there was one. */
   readonly answer: Described | null;
@@ -90,6 +92,7 @@ export function useCalculator<Described extends Announced, Field extends string>
   slug,
   fields,
   answer: answerTo,
+  changed = (form, part) => ({ ...form, ...part }),
   link: { write, parse },
 }: CalculatorParts<Described, Field>): Calculator<Described, Field> {
   const first = useMemo(() => initialForm(fields), []);
@@ -109,7 +112,7 @@ export function useCalculator<Described extends Announced, Field extends string>
   const say = useProblemWords();
   const sayAll = (each: typeof latest): readonly SaidProblem<Field>[] =>
     each.ok ? [] : each.problems.map(say);
-  const problems = sayAll(shown);
+  const problems = useMemo(() => sayAll(shown), [shown, say]);
   const notices = [
     ...faults.problems.map(
       (problem) => say({ field: 'link', problem, words: { label: 'This link' } }).sentence,
@@ -117,12 +120,13 @@ export function useCalculator<Described extends Announced, Field extends string>
     ...faults.unknownKeys.map((key) => `This link: “${key.slice(0, 20)}” is not known here and was ignored.`),
   ];
 
-  /** A change by the reader: from now on the address follows. */
-  function change(part: Partial<Form<Field>>) {
+  /** By the reader: from now on the address follows. */
+  const [replace] = useState(() => (next: (before: Form<Field>) => Form<Field>) => {
     touched.current = true;
     setCopied(nothingCopied);
-    setForm((before) => ({ ...before, ...part }));
-  }
+    setForm(next);
+  });
+  const [change] = useState(() => (part: Partial<Form<Field>>) => replace((before) => changed(before, part)));
 
   function readAddress() {
     const record = readFragment();
@@ -190,7 +194,7 @@ export function useCalculator<Described extends Announced, Field extends string>
     startAgain: () => {
       setKept(false);
       setFaults(noFaults);
-      change(first);
+      replace(() => first);
     },
     lookAtProblem: () => {
       const [problem] = problems;
