@@ -6,6 +6,7 @@ import { extname, join, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { createBrotliCompress, createGzip, constants } from 'node:zlib';
+import { packed } from './build/packed.mjs';
 import { basePath } from './build/base-path.mjs';
 import { headersFile, readHeaders } from './build/policy.mjs';
 
@@ -54,17 +55,18 @@ function locate(folder, base, path) {
   return isFile(file) && !decoded.endsWith('/') ? { file } : {};
 }
 
-function packer(request, file) {
+function packer(request, file, packsOnce) {
   const accepted = request.headers['accept-encoding'] ?? '';
   if (!packs.has(extname(file))) return undefined;
+  if (/\bbr\b/.test(accepted) && packsOnce) return { name: 'br', bytes: packed(file) };
   if (/\bbr\b/.test(accepted))
     return { name: 'br', stream: createBrotliCompress({ params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }) };
   if (/\bgzip\b/.test(accepted)) return { name: 'gzip', stream: createGzip() };
   return undefined;
 }
 
-function send(request, response, file, status, headers) {
-  const packed = packer(request, file);
+function send(request, response, file, status, { headers, packsOnce }) {
+  const packing = packer(request, file, packsOnce);
   response.writeHead(status, {
     'content-type': types[extname(file)] ?? 'application/octet-stream',
     'cache-control': isHashed(file) ? 'public, max-age=31536000, immutable' : 'no-cache',
@@ -72,32 +74,33 @@ function send(request, response, file, status, headers) {
     'referrer-policy': 'no-referrer',
     ...headers,
     vary: 'accept-encoding',
-    ...(packed ? { 'content-encoding': packed.name } : { 'content-length': statSync(file).size }),
+    ...(packing ? { 'content-encoding': packing.name } : { 'content-length': statSync(file).size }),
   });
   if (request.method === 'HEAD') return response.end();
+  if (packing?.bytes) return response.end(packing.bytes);
   const source = createReadStream(file);
   source.on('error', () => response.destroy());
-  if (packed) source.pipe(packed.stream).pipe(response);
+  if (packing) source.pipe(packing.stream).pipe(response);
   else source.pipe(response);
 }
 
 /**
  * Serves a folder under a base path, with the headers that its `_headers` asks for. Resolves when it listens; rejects when the port is taken.
- * Port 0 takes a free one. `close` ends at once, open connections too.
+ * Port 0 takes a free one. `packsOnce`: as tightly as it goes, and each file once; for a folder that does not change. `close` ends at once, open connections too.
  */
-export function serveFolder({ folder, base = '/', port = 0, host = '127.0.0.1' }) {
+export function serveFolder({ folder, base = '/', port = 0, host = '127.0.0.1', packsOnce = false }) {
   const root = resolve(folder);
   const under = basePath(base);
-  const headers = readHeaders(root);
+  const sending = { headers: readHeaders(root), packsOnce };
   const server = createServer((request, response) => {
     if (request.method !== 'GET' && request.method !== 'HEAD')
       return response.writeHead(405, { allow: 'GET, HEAD' }).end();
     const path = (request.url ?? '/').replace(/[?#].*$/, '');
     const { file, redirect } = locate(root, under, path);
     if (redirect) return response.writeHead(301, { location: redirect }).end();
-    if (file) return send(request, response, file, 200, headers);
+    if (file) return send(request, response, file, 200, sending);
     const notFound = join(root, '404.html');
-    if (isFile(notFound)) return send(request, response, notFound, 404, headers);
+    if (isFile(notFound)) return send(request, response, notFound, 404, sending);
     response.writeHead(404, { 'content-type': 'text/plain' }).end('There is no such page.');
   });
   return new Promise((accept, reject) => {

@@ -52,19 +52,21 @@ export const heights = {
 export function columnUnit(height: Height, column: Column, rare: boolean): PressureUnit {
   const [printed, ...otherTemperatures] = column.temperatures;
   const at = printed === undefined ? '' : ` ${printed}`;
-  const aliases = height.words.flatMap((tall) =>
-    column.words.flatMap((liquid) =>
-      (printed === undefined ? [''] : [printed, ...otherTemperatures]).flatMap((temperature) => [
-        `${tall} ${liquid} ${temperature}`,
-        `${tall} of ${liquid} ${temperature}`,
-      ]),
-    ),
-  );
   return {
     id: `${height.symbol}${column.symbol.replace('₂', '2')}${at.replace(/[ °]/gu, (mark) => (mark === ' ' ? '-' : ''))}`,
     symbol: `${height.symbol}${column.symbol}${at && ` (${printed?.replace('°', ' °')})`}`,
     name: `${height.words[0]} of ${column.words[0]}${at && ` at ${printed?.replace('°', ' °')}`}`,
-    aliases,
+    // Many, and seldom asked for.
+    get aliases() {
+      return height.words.flatMap((tall) =>
+        column.words.flatMap((liquid) =>
+          (printed === undefined ? [''] : [printed, ...otherTemperatures]).flatMap((temperature) => [
+            `${tall} ${liquid} ${temperature}`,
+            `${tall} of ${liquid} ${temperature}`,
+          ]),
+        ),
+      );
+    },
     pascals: columnPressurePa(column.densityKgPerM3, height.metres),
     exactness: column.exactness,
     composition: `${column.densityKgPerM3} kg/m³ × 9.80665 m/s² × ${height.composition}`,

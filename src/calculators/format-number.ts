@@ -22,7 +22,7 @@ const smallestPlain = 1e-9;
  * zero carries no sign. Throws a RangeError for NaN and infinities, which no computation of ours may return.
  */
 export const formatFixed = (value: number, decimals: number, style: NumberStyle = {}): string =>
-  dress(fixedDigits(value, decimals), style);
+  dress(rounded(digitsOf(value), decimals), style);
 
 /**
  * A number with so many significant digits, at least its whole part: 30477.498 with four is 30477, not 30480,
@@ -44,15 +44,18 @@ export function formatTrimmed(
   leastDecimals = 0,
   style: NumberStyle = {},
 ): string {
-  for (let fewer = Math.min(leastDecimals, decimals); fewer < decimals; fewer += 1)
-    if (sameNumber(Number(fixedDigits(value, fewer)), value)) return formatFixed(value, fewer, style);
-  return formatFixed(value, decimals, style);
+  const digits = digitsOf(value);
+  for (let fewer = Math.min(leastDecimals, decimals); fewer < decimals; fewer += 1) {
+    const trimmed = rounded(digits, fewer);
+    if (sameNumber(Number(trimmed), value)) return dress(trimmed, style);
+  }
+  return dress(rounded(digits, decimals), style);
 }
 
 /** A number in as few digits as it has, at most twelve significant: 0.55, 101.325, 9, 28.053484136. */
 export const formatExact = (value: number, style: NumberStyle = {}): string =>
   isPlain(value)
-    ? dress(withoutFilling(fixedDigits(value, decimalsForSignificant(value, 12))), style)
+    ? dress(withoutFilling(rounded(digitsOf(value), decimalsForSignificant(value, 12))), style)
     : formatPower(value, 12, style);
 
 /** Decimals that show a value with so many significant digits; never negative. */
@@ -93,23 +96,24 @@ const dress = (plain: string, { mark, minus }: NumberStyle): string => {
 };
 
 /** The meaningful digits of a finite value: 0.d₁d₂… × 10^(exponent + 1). */
-function digitsOf(value: number): { readonly digits: string; readonly exponent: number } {
+type Digits = { readonly digits: string; readonly exponent: number; readonly isNegative: boolean };
+
+function digitsOf(value: number): Digits {
   if (!Number.isFinite(value)) throw new RangeError(`not a finite number: ${value}`);
   const [mantissa, exponent] = Math.abs(value)
     .toExponential(meaningfulDigits - 1)
     .split('e') as Parts;
-  return { digits: mantissa.replace('.', ''), exponent: Number(exponent) };
+  return { digits: mantissa.replace('.', ''), exponent: Number(exponent), isNegative: value < 0 };
 }
 
 /** Rounds the decimal digits, not the binary value: 1.005 is 1.01 with two decimals. */
-function fixedDigits(value: number, decimals: number): string {
-  const { digits, exponent } = digitsOf(value);
+function rounded({ digits, exponent, isNegative }: Digits, decimals: number): string {
   const kept = exponent + 1 + decimals;
   const padded = digits.padEnd(Math.max(kept, 0) + 1, '0');
   const roundsUp = Number(padded[kept]) >= 5;
   const whole = padded.slice(0, Math.max(kept, 0));
   // Behind the meaningful digits stand zeros: what is rounded up has fewer than fifteen, and is exact as a number.
   const text = (roundsUp ? String(Number(whole) + 1) : whole).padStart(decimals + 1, '0');
-  const sign = value < 0 && (roundsUp || kept > 0) ? '-' : '';
+  const sign = isNegative && (roundsUp || kept > 0) ? '-' : '';
   return decimals === 0 ? `${sign}${text}` : `${sign}${text.slice(0, -decimals)}.${text.slice(-decimals)}`;
 }

@@ -9,8 +9,8 @@ import { spellingOf } from './unit-spelling.ts';
  * `MPa` begin with mega and `mPa` with milli, a thousand and more away from what gauges show.
  */
 export function findPressureUnit(typed: string): PressureUnit | null {
-  const asWritten = unitAsWritten.get(typed);
-  if (asWritten !== undefined) return asWritten;
+  const asPrinted = unitAsPrinted.get(typed);
+  if (asPrinted !== undefined) return asPrinted;
   if (/^\s*(?:M(?:pa|Pa|b|bar)|m(?:pa|Pa|PA))\s*$/u.test(typed)) return null;
   return unitOfSpelling().get(spellingOf(typed)) ?? null;
 }
@@ -34,12 +34,19 @@ export const convertPressure = (value: number, from: PressureUnit, to: PressureU
 
 const unitOfId = new Map(pressureUnits.map((unit) => [unit.id, unit]));
 
-const spellings = pressureUnits.flatMap((unit) =>
-  [unit.id, unit.symbol, unit.name, ...unit.aliases].map((spelling) => [spelling, unit] as const),
+/** Found without forgiving anything: what most people type, and all that this site writes. */
+const unitAsPrinted = new Map(
+  pressureUnits.flatMap((unit) => [unit.id, unit.symbol].map((spelling) => [spelling, unit] as const)),
 );
 
-/** Found without forgiving anything: what is written as our tables write it. */
-const unitAsWritten = new Map(spellings);
-
 /** Made for the first spelling that has to be forgiven: it takes a phone longer than all else of the tables. */
-const unitOfSpelling = once(() => new Map(spellings.map(([spelling, unit]) => [spellingOf(spelling), unit])));
+const unitOfSpelling = once(
+  () =>
+    new Map(
+      pressureUnits.flatMap((unit) =>
+        [unit.id, unit.symbol, unit.name, ...unit.aliases].map(
+          (spelling) => [spellingOf(spelling), unit] as const,
+        ),
+      ),
+    ),
+);

@@ -12,8 +12,8 @@ export const networks = {
 
 /** The built site and the hand-written page, each by the same server program, and a browser. */
 export async function openBench() {
-  const site = await serveFolder({ folder: process.env.OUT_DIR ?? 'dist' });
-  const hand = await serveFolder({ folder: 'tools/bench' });
+  const site = await serveFolder({ folder: process.env.OUT_DIR ?? 'dist', packsOnce: true });
+  const hand = await serveFolder({ folder: 'tools/bench', packsOnce: true });
   const browser = await chromium.launch({ executablePath: findBrowser(), args: launchFlags });
   return {
     browser,

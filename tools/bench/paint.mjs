@@ -1,7 +1,7 @@
 // Largest contentful paint on slow 3G, and how soon a calculator answers on fast 3G, beside the hand-written page.
 import { judge, median, openPage, say } from './browser.mjs';
 
-const runs = 5;
+const runs = 9;
 
 function watchPaint() {
   new PerformanceObserver((list) => {

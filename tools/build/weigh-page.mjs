@@ -1,19 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { brotliCompressSync, constants } from 'node:zlib';
 import { listFiles } from './list-files.mjs';
 import { islandsOf, modulesOf } from './modules-of.mjs';
-
-const packed = new Map();
+import { packed } from './packed.mjs';
 
 /** Bytes of a file as it is sent. */
-export function sentBytes(path) {
-  if (!packed.has(path)) {
-    const options = { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } };
-    packed.set(path, brotliCompressSync(readFileSync(path), options).length);
-  }
-  return packed.get(path);
-}
+export const sentBytes = (path) => packed(path).length;
 
 /**
  * What a page of a site under a base path weighs, in bytes: `all` of HTML, styles and scripts as it is opened, `scripts` alone, `inUse` the scripts

@@ -19,11 +19,14 @@ const notHere = sayOnly(
 export function useProblemWords(): Say {
   const [say, setSay] = useState<Say>(() => onTheirWay);
   useEffect(() => {
-    // Past the table of contents of the package, which would bring all of it.
-    import('../../../calculators/say-problem.ts').then(
-      ({ sayProblem }) => setSay(() => sayProblem),
-      () => setSay(() => notHere),
-    );
+    const fetchWords = () =>
+      // Past the table of contents of the package, which would bring all of it.
+      import('../../../calculators/say-problem.ts').then(
+        ({ sayProblem }) => setSay(() => sayProblem),
+        () => setSay(() => notHere),
+      );
+    const waiting = setTimeout(() => void fetchWords());
+    return () => clearTimeout(waiting);
   }, []);
   return say;
 }

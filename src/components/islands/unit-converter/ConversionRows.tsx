@@ -29,23 +29,27 @@ export default function ConversionRows({ caption, lines, headings, columns, firs
     ) : (
       <span class="quiet">none</span>
     );
-  const note = (cells: ConversionLine['cells'], typed: boolean): string => {
+  const note = (cells: ConversionLine['cells'], typed: boolean): string | false => {
     if (columns.some((column) => cells[column]?.copied === copied.text))
       return copied.done ? 'copied' : 'not copied';
-    return typed ? 'typed' : '';
+    return typed && 'typed';
   };
-  const row = ({ unitId, unitName, symbol, typed, cells }: ConversionLine) => (
-    <tr key={unitId} data-unit={unitId}>
-      <th scope="row">
-        <abbr title={unitName}>{symbol}</abbr> <small>{note(cells, typed)}</small>
-      </th>
-      {columns.map((column) => (
-        <td key={column} class={column === 0 ? 'num answer' : 'num'}>
-          {figure(cells[column])}
-        </td>
-      ))}
-    </tr>
-  );
+  const row = ({ unitId, unitName, symbol, typed, cells }: ConversionLine) => {
+    const noted = note(cells, typed);
+    return (
+      <tr key={unitId} data-unit={unitId}>
+        <th scope="row">
+          <abbr title={unitName}>{symbol}</abbr>
+          {noted && <small> {noted}</small>}
+        </th>
+        {columns.map((column) => (
+          <td key={column} class={column === 0 ? 'num answer' : 'num'}>
+            {figure(cells[column])}
+          </td>
+        ))}
+      </tr>
+    );
+  };
   return (
     <table class="table answers">
       <caption>{caption}</caption>
