@@ -32,7 +32,7 @@ export const sources = {
   },
   'own-browser': {
     citation:
-      'Our own measurement of version 0.1.0 in Chromium 156, on a desk machine whose processor and network were slowed, 27 November 2026.',
+      'Our own measurement of version 0.1.0 in Chromium 156, on a desk machine whose processor and network were slowed, 28 November 2026.',
     taken: 'How soon pages and answers are there, and what they weigh. No telephone was measured.',
     seen: 'own',
   },
