@@ -93,6 +93,21 @@ describe('findPressureUnit(typed)', () => {
     it(`“${typed}” is no unit`, () => expect(findPressureUnit(typed)).toBeNull());
 });
 
+describe('a column without a temperature', () => {
+  it.each([
+    ['mm of mercury', 'mmHg'],
+    ['inch Hg', 'inHg'],
+    ['centimeters of mercury', 'cmHg'],
+    ['in WC', 'inH2O'],
+    ['inches of water', 'inH2O'],
+    ['mm WS', 'mmH2O'],
+    ['foot of water', 'ftH2O'],
+  ])('“%s” is the conventional %s', (typed, id) => {
+    expect(findPressureUnit(typed)?.id).toBe(id);
+    expect(findPressureUnit(`${typed} conventional`)?.id).toBe(id);
+  });
+});
+
 describe('pressureUnit(id)', () => {
   it('throws for an id that this package never wrote', () => {
     expect(() => pressureUnit('furlong')).toThrow('furlong');
