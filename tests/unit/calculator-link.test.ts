@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  calculatorLink,
   formReader,
   initialForm,
   parseCalculatorLink,
@@ -64,6 +65,13 @@ describe('the form of a calculator', () => {
 });
 
 describe('the link of a calculator', () => {
+  test('is written and read by the names of the fields', () => {
+    const { write, parse } = calculatorLink(fields);
+    const form = { ...first, speed: '1900', kind: 'mercury' };
+    expect(write(form)).toEqual({ v: '1', speed: '1900', kind: 'mercury' });
+    expect(parse(write(form))).toEqual({ ok: true, value: { form, unknownKeys: [], problems: [] } });
+  });
+
   test('leaves out what stands as at first', () => {
     expect(writeCalculatorLink(fields, first)).toEqual({ v: '1' });
     expect(writeCalculatorLink(fields, { ...first, speed: ' 1900 ', kind: 'mercury' })).toEqual({
