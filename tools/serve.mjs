@@ -58,9 +58,10 @@ function locate(folder, base, path) {
 function packer(request, file, packsOnce) {
   const accepted = request.headers['accept-encoding'] ?? '';
   if (!packs.has(extname(file))) return undefined;
-  if (/\bbr\b/.test(accepted) && packsOnce) return { name: 'br', bytes: packed(file) };
   if (/\bbr\b/.test(accepted))
-    return { name: 'br', stream: createBrotliCompress({ params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }) };
+    return packsOnce
+      ? { name: 'br', bytes: packed(file) }
+      : { name: 'br', stream: createBrotliCompress({ params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }) };
   if (/\bgzip\b/.test(accepted)) return { name: 'gzip', stream: createGzip() };
   return undefined;
 }

@@ -1,3 +1,5 @@
+import { askForParts } from './ask-for-parts.ts';
+
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 type Load = () => Promise<() => Promise<void>>;
 
@@ -41,12 +43,6 @@ function keptCaret(): () => void {
   return () => field.setSelectionRange(selectionStart, selectionEnd);
 }
 
-/** Asks for all parts at once, not for each when the one before has named it. */
-function fetchParts({ dataset: { parts = '' } }: HTMLElement): void {
-  for (const href of parts.split(' ').filter(Boolean))
-    document.head.append(Object.assign(document.createElement('link'), { rel: 'modulepreload', href }));
-}
-
 function sayThatItFailed(island: HTMLElement): void {
   const sentence = Object.assign(document.createElement('p'), { className: 'errors', textContent: failed });
   sentence.role = 'alert';
@@ -68,7 +64,7 @@ export async function startIsland(load: Load, island: HTMLElement): Promise<void
   };
   island.addEventListener('click', press);
   island.addEventListener('astro:hydration-error', () => sayThatItFailed(island), { once: true });
-  fetchParts(island);
+  askForParts((island.dataset.parts ?? '').split(' ').filter(Boolean));
   const hydrate = await load();
   island.removeEventListener('click', press);
   const entries = [...island.querySelectorAll<Control>('input, select, textarea')]

@@ -6,7 +6,10 @@ const under = (folder, names) => new RegExp(String.raw`[\\/]${folder}[\\/](?:${n
 
 export const codeSplitting = {
   groups: [
-    { name: 'preact', test: /[\\/]node_modules[\\/]preact[\\/]|hydrate-island\.ts|preload-helper/u },
+    {
+      name: 'preact',
+      test: /[\\/]node_modules[\\/]preact[\\/]|hydrate-island\.ts|ask-for-parts\.ts|preload-helper/u,
+    },
     {
       name: 'site',
       test: (id) =>

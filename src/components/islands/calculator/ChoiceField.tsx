@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import QuestionWords from './QuestionWords.tsx';
 import type { Announced, Calculator } from './use-calculator.ts';
 
 interface Props<Field extends string> {
@@ -28,20 +29,7 @@ export default function ChoiceField<Field extends string>({
   return useMemo(() => {
     const choose = (choice: string) => change({ [field]: choice } as Record<Field, string>);
     const whyId = why === undefined ? undefined : `${field}-why`;
-    const words = (
-      <>
-        {why !== undefined && (
-          <p class="why" id={whyId}>
-            {why}
-          </p>
-        )}
-        {wrong && (
-          <p class="wrong" id={`${field}-wrong`}>
-            {wrong.sentence}
-          </p>
-        )}
-      </>
-    );
+    const words = <QuestionWords field={field} why={why} wrong={wrong} />;
     if (as === 'select')
       return (
         <div class="question">

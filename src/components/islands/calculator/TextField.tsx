@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { settleComma } from '../../../calculators/index.ts';
+import QuestionWords from './QuestionWords.tsx';
 import type { Announced, Calculator } from './use-calculator.ts';
 
 interface Props<Field extends string> {
@@ -59,16 +60,7 @@ export default function TextField<Field extends string>({
     return (
       <div class="question">
         <label for={field}>{label}</label>
-        {why !== undefined && (
-          <p class="why" id={`${field}-why`}>
-            {why}
-          </p>
-        )}
-        {wrong && (
-          <p class="wrong" id={`${field}-wrong`}>
-            {wrong.sentence}
-          </p>
-        )}
+        <QuestionWords field={field} why={why} wrong={wrong} />
         <p class="with-unit">
           {lines === undefined ? (
             <input

@@ -25,6 +25,7 @@ export function useProblemWords(): Say {
         ({ sayProblem }) => setSay(() => sayProblem),
         () => setSay(() => notHere),
       );
+    // Behind the answer to what was typed before the calculator started.
     const waiting = setTimeout(() => void fetchWords());
     return () => clearTimeout(waiting);
   }, []);
