@@ -9,7 +9,7 @@ export type ParsedQuantity<Unit> = { readonly number: ParsedNumber; readonly uni
 
 /** What the parser must know about a family of units. */
 export type UnitFamily<Unit> = {
-  /** The unit of a spelling, or null; null for none. */
+  /** The unit of a spelling, or null. */
   readonly find: (spelling: string) => Unit | null;
   /** Symbols to name when a spelling is not known. */
   readonly known: readonly string[];
@@ -35,7 +35,7 @@ export function parseQuantity<Unit>(
   const plain = plainQuantity(typed, family);
   if (plain !== null) return succeed(plain);
   const { numberText, unitText } = partsOf(typed);
-  const unit = family.find(unitText);
+  const unit = unitText === '' ? null : family.find(unitText);
 
   if (numberText === '' && unitText !== '')
     return fail(
@@ -48,10 +48,11 @@ export function parseQuantity<Unit>(
   return succeed({ number: number.value, unit });
 }
 
-/** A plain number, at most one space, and a known unit that begins with a letter; null for all else. */
+/** A plain number alone, or with at most one space and a known unit that begins with a letter; null for all else. */
 function plainQuantity<Unit>(typed: string, family: UnitFamily<Unit>): ParsedQuantity<Unit> | null {
   const plain = plainNumber(typed);
   if (plain === null) return null;
+  if (plain.end === typed.length) return { number: plain.number, unit: null };
   const behind = typed[plain.end] === ' ' ? plain.end + 1 : plain.end;
   const unit = isLetter(typed.charCodeAt(behind)) ? family.find(typed.slice(behind)) : null;
   return unit === null ? null : { number: plain.number, unit };

@@ -31,6 +31,24 @@ describe('parseQuantity(typed, units): what is understood', () => {
     });
 });
 
+describe('parseQuantity(typed, units): a number alone', () => {
+  const asked: string[] = [];
+  const find = (spelling: string) => {
+    asked.push(spelling);
+    return findPressureUnit(spelling);
+  };
+  for (const typed of ['12', '12.', '12,5', ' 9 1/2 ', '1,234', ''])
+    it(`of “${typed}” no unit is looked up, which would make the table of all spellings`, () => {
+      parseQuantity(typed, { ...family, find });
+      expect(asked).toEqual([]);
+    });
+
+  it('with a unit behind it, that unit is looked up', () => {
+    parseQuantity('12,5 inHg', { ...family, find });
+    expect(asked).toEqual(['inHg']);
+  });
+});
+
 const refused: readonly (readonly [string, string])[] = [
   ['', 'empty'], ['\u2009', 'empty'], ['inHg', 'number-missing'], [' kPa ', 'number-missing'], ['NaN', 'not-a-number'], ['NaN inHg', 'not-a-number'],
   ['Infinity', 'not-a-number'], ['1e309 Pa', 'beyond-counting'], ['0x10', 'unknown-unit'], ['--5 kPa', 'not-a-number'], ['5/0 inHg', 'zero-denominator'],
