@@ -32,21 +32,22 @@ describe('parseQuantity(typed, units): what is understood', () => {
 });
 
 describe('parseQuantity(typed, units): a number alone', () => {
-  const asked: string[] = [];
-  const find = (spelling: string) => {
-    asked.push(spelling);
-    return findPressureUnit(spelling);
-  };
-  for (const typed of ['12', '12.', '12,5', ' 9 1/2 ', '1,234', ''])
-    it(`of “${typed}” no unit is looked up, which would make the table of all spellings`, () => {
-      parseQuantity(typed, { ...family, find });
-      expect(asked).toEqual([]);
-    });
+  function unitsLookedUp(typed: string): readonly string[] {
+    const asked: string[] = [];
+    const find = (spelling: string) => {
+      asked.push(spelling);
+      return findPressureUnit(spelling);
+    };
+    parseQuantity(typed, { ...family, find });
+    return asked;
+  }
 
-  it('with a unit behind it, that unit is looked up', () => {
-    parseQuantity('12,5 inHg', { ...family, find });
-    expect(asked).toEqual(['inHg']);
-  });
+  for (const typed of ['12', '12.', '12,5', ' 9 1/2 ', '1,234', ''])
+    it(`of “${typed}” no unit is looked up, which would make the table of all spellings`, () =>
+      expect(unitsLookedUp(typed)).toEqual([]));
+
+  it('with a unit behind it, that unit is looked up', () =>
+    expect(unitsLookedUp('12,5 inHg')).toEqual(['inHg']));
 });
 
 const refused: readonly (readonly [string, string])[] = [
