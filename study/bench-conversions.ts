@@ -3,7 +3,7 @@ import { all, create } from 'mathjs';
 import { formatPressure } from '../src/calculators/format-pressure.ts';
 import { parsePressure } from '../src/calculators/parse-pressure.ts';
 import { inUnit, pressureUnit } from '../src/calculators/pressure-units.ts';
-import { valueOfChecked } from '../src/calculators/result.ts';
+import { valueOfChecked } from '../src/calculators/value-of-checked.ts';
 import { randomFrom } from '../tests/engine/random.ts';
 import { quantile } from './summary.ts';
 

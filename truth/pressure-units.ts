@@ -48,9 +48,8 @@ const converted =
     if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
     const conversions = computeConversions(parsed.value);
     if (!conversions.ok) throw new Error(JSON.stringify(conversions.problem));
-    const { kinds, rows } = conversions.value;
     const target = unitOf(question.expectedUnit);
-    const answer = rows.find((row) => row.unit === target)?.values[kinds.indexOf(shown)];
+    const answer = conversions.value.valueIn(target, shown);
     if (!answer) throw new Error(`no ${shown} pressure in ${target.id}`);
     return computed(answer.value);
   };

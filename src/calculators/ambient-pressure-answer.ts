@@ -7,7 +7,7 @@ import type { FormAnswer } from './calculator-answer.ts';
 import type { Form } from './calculator-form.ts';
 import { formatPressure } from './format-pressure.ts';
 import { parseAmbientPressure } from './parse-ambient-pressure.ts';
-import { valueOfChecked } from './result.ts';
+import { valueOfChecked } from './value-of-checked.ts';
 
 /** Reads the form, computes and describes; or says what is wrong with which field. */
 export function answerAmbientPressure(

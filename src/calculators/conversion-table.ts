@@ -24,41 +24,89 @@ export type ConversionLine = {
 
 /** One reading in every unit of its quantity, in words and digits. */
 export type ConversionTable = {
-  /** What was understood, in a sentence. */
+  /** What was understood, and how much it is in another unit, in a sentence. */
   readonly understood: string;
-  /** One sentence for a screen reader; the table holds the rest. */
+  /** The sentence and a few units more, for a screen reader; the table holds the rest. */
   readonly announcement: string;
   /** Headings of the columns. */
   readonly headings: readonly string[];
   readonly lines: readonly ConversionLine[];
 };
 
-/** The table with its announcement, which names the units of `announced` but for the one that was typed. */
-export const conversionTable = (
-  understood: string,
-  headings: readonly string[],
-  lines: readonly ConversionLine[],
-  announced: readonly string[],
-): ConversionTable => ({
-  understood,
-  get announcement() {
-    const said = lines
-      .filter(({ unitId, typed }) => announced.includes(unitId) && !typed)
-      .map(({ cells, unitName }) => `${cells[0]?.text} ${unitName}`);
-    return `${understood} That is ${said.join('; ')}.`;
-  },
+type NamedUnit = {
+  readonly id: string;
+  readonly symbol: string;
+  readonly name: string;
+  readonly rare?: boolean;
+};
+
+/** Ids of the units that are said in words; the first that was not typed is the one of the sentence. */
+export type SaidUnits = readonly [string, string, ...string[]];
+
+type TableParts<Unit extends NamedUnit, Heading extends string> = {
+  readonly units: readonly Unit[];
+  readonly unitOf: (id: string) => Unit;
+  readonly typed: Unit;
+  readonly said: SaidUnits;
+  readonly headings: readonly [Heading, ...Heading[]];
+  /** The value under a heading; never null under the first. */
+  readonly valueIn: (unit: Unit, heading: Heading) => ConvertedValue | null;
+  readonly mark: DecimalMark;
+  /** The sentence around the reading in the unit that is said first. */
+  readonly understood: (answer: string) => string;
+};
+
+/** The table of a reading. Only the sentence is made at once; lines and announcement are when they are read. */
+export function conversionTable<Unit extends NamedUnit, Heading extends string>({
+  units,
+  unitOf,
+  typed,
+  said,
   headings,
-  lines,
-});
+  valueIn,
+  mark,
+  understood,
+}: TableParts<Unit, Heading>): ConversionTable {
+  const cellIn = (unit: Unit, heading: Heading) => {
+    const value = valueIn(unit, heading);
+    return value && conversionCell(value, unit.symbol, mark, heading);
+  };
+  const figureIn = (unit: Unit): string => `${cellIn(unit, headings[0])?.text}`;
+  const [leading = typed, ...others] = said.filter((id) => id !== typed.id).map(unitOf);
+  const sentence = understood(withUnit(figureIn(leading), leading));
+  return {
+    understood: sentence,
+    get announcement() {
+      const also = others.map((unit) => `${figureIn(unit)} ${unit.name}`);
+      return `${sentence} That is also ${also.join('; ')}.`;
+    },
+    headings,
+    get lines() {
+      return units.map((unit) => ({
+        unitId: unit.id,
+        symbol: unit.symbol,
+        unitName: unit.name,
+        rare: unit.rare === true,
+        typed: unit === typed,
+        get cells() {
+          return headings.map((heading) => cellIn(unit, heading));
+        },
+      }));
+    },
+  };
+}
+
+/** A figure in digits and its unit, which no line's end parts. */
+export const withUnit = (figure: string, { symbol }: { readonly symbol: string }): string =>
+  `${figure}\u00a0${symbol}`;
 
 /** A figure with its unit, ready to be printed and copied. */
-export function conversionCell(
-  converted: ConvertedValue | null,
+function conversionCell(
+  converted: ConvertedValue,
   symbol: string,
   mark: DecimalMark,
   what: string,
-): ConversionCell | null {
-  if (converted === null) return null;
+): ConversionCell {
   const text = printConverted(converted, { mark });
   const copied = isPlain(converted.value)
     ? text.replace('−', '-')

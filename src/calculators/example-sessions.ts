@@ -2,7 +2,7 @@ import { screwsOf } from './linkage.ts';
 import type { Generation, LinkageOptions } from './linkage.ts';
 import { pascalsOf, pressureUnit } from './pressure-units.ts';
 import type { SessionEvent, SetUp } from './protocol.ts';
-import { valueOfChecked } from './result.ts';
+import { valueOfChecked } from './value-of-checked.ts';
 
 /** A whole session on an invented engine: what was set up, and every reading and turn up to “within”. */
 export type ExampleSession = {

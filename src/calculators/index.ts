@@ -69,6 +69,7 @@ export { refuse } from './calculator-answer.ts';
 export type { SaidProblem } from './say-problem.ts';
 export { sayProblem } from './say-problem.ts';
 export type { AnswerLine } from './answer-line.ts';
+export { withArticle } from './with-article.ts';
 
 // Unit converter
 export type { ConverterQuantity } from './unit-converter-quantities.ts';
@@ -84,12 +85,12 @@ export {
   usualUnitIn,
 } from './unit-converter-form.ts';
 export { ambientLimit, parseAmbient } from './parse-ambient.ts';
-export type { ConversionQuestion, ConversionRow, Conversions, PressureKind } from './unit-converter.ts';
+export type { ConversionQuestion, Conversions, PressureKind } from './unit-converter.ts';
 export { computeConversions, pressureKinds } from './unit-converter.ts';
 export type { ConvertedValue } from './unit-converter-digits.ts';
 export { convertedMeasure } from './unit-converter-digits.ts';
 export type { ConversionCell, ConversionLine, ConversionTable } from './conversion-table.ts';
-export { describeConversions, pressureKindWords } from './unit-converter-words.ts';
+export { describeConversions, pressureKindChoices } from './unit-converter-words.ts';
 export { answerUnitConverter } from './unit-converter-answer.ts';
 export {
   parseUnitConverterLink,

@@ -11,7 +11,7 @@ import type { Form, FormResult } from './calculator-form.ts';
 import type { DecimalMark } from './format-number.ts';
 import { parseChoice } from './parse-choice.ts';
 import type { PressureUnit } from './pressure-unit.ts';
-import { valueOfChecked } from './result.ts';
+import { valueOfChecked } from './value-of-checked.ts';
 import type { Height } from './standard-atmosphere.ts';
 import { typedFields } from './typed-fields.ts';
 

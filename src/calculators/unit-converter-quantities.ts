@@ -1,3 +1,4 @@
+import type { SaidUnits } from './conversion-table.ts';
 import { engineSpeeds } from './engine-speed-units.ts';
 import { lengths } from './length-units.ts';
 import type { MeasureFamily } from './measure-unit.ts';
@@ -12,26 +13,23 @@ import { volumes } from './volume-units.ts';
 
 type ConverterMeasure = {
   readonly family: MeasureFamily;
-  /** Id of the unit of a number without one, until another is chosen. */
-  readonly usualUnit: string;
-  /** Ids of the units that the announcement names. */
-  readonly announced: readonly string[];
+  /** The first is also the unit of a number without one, until another is chosen. */
+  readonly said: SaidUnits;
 };
 
 /** What the converter knows besides pressure. */
 export const converterMeasures = {
-  length: { family: lengths, usualUnit: 'mm', announced: ['mm', 'cm', 'thou', 'in'] },
-  torque: { family: torques, usualUnit: 'Nm', announced: ['Nm', 'kgfm', 'lbfft', 'lbfin'] },
-  temperature: { family: temperatures, usualUnit: 'C', announced: ['C', 'F', 'K'] },
+  length: { family: lengths, said: ['mm', 'in', 'thou', 'cm'] },
+  torque: { family: torques, said: ['Nm', 'lbfft', 'kgfm', 'lbfin'] },
+  temperature: { family: temperatures, said: ['C', 'F', 'K'] },
   'temperature-difference': {
     family: temperatureDifferences,
-    usualUnit: 'C',
-    announced: ['C', 'F', 'K'],
+    said: ['C', 'F', 'K'],
   },
-  volume: { family: volumes, usualUnit: 'mL', announced: ['cm3', 'L', 'us-floz', 'imp-floz', 'us-qt'] },
-  speed: { family: speeds, usualUnit: 'km/h', announced: ['km/h', 'mph', 'm/s'] },
-  'engine-speed': { family: engineSpeeds, usualUnit: 'rpm', announced: ['rpm', 'Hz', 'rad/s'] },
-  'thread-pitch': { family: threadPitches, usualUnit: 'mm', announced: ['mm', 'tpi', 'in'] },
+  volume: { family: volumes, said: ['mL', 'us-floz', 'L', 'imp-floz', 'us-qt'] },
+  speed: { family: speeds, said: ['km/h', 'mph', 'm/s'] },
+  'engine-speed': { family: engineSpeeds, said: ['rpm', 'Hz', 'rad/s'] },
+  'thread-pitch': { family: threadPitches, said: ['mm', 'tpi', 'in'] },
 } as const satisfies Record<string, ConverterMeasure>;
 
 export type ConverterMeasureName = keyof typeof converterMeasures;
@@ -46,7 +44,7 @@ export const familyOf = (quantity: string): MeasureFamily | null =>
 
 /** Id of the unit of a number without one, until another is chosen. */
 export const usualUnitOf = (quantity: string): string =>
-  quantity in converterMeasures ? converterMeasures[quantity as ConverterMeasureName].usualUnit : 'inHg';
+  quantity in converterMeasures ? converterMeasures[quantity as ConverterMeasureName].said[0] : 'inHg';
 
 /** The unit of a spelling within a quantity, or null. */
 export function findUnit(spelling: string, quantity: string): { readonly id: string } | null {

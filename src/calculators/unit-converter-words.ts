@@ -1,69 +1,55 @@
-import { conversionCell, conversionTable, printConverted } from './conversion-table.ts';
-import type { ConversionTable } from './conversion-table.ts';
+import { conversionTable, printConverted, withUnit } from './conversion-table.ts';
+import type { ConversionTable, SaidUnits } from './conversion-table.ts';
 import { formatExact } from './format-number.ts';
 import type { DecimalMark } from './format-number.ts';
+import { pressureUnits } from './pressure-unit-table.ts';
 import { inUnit, pressureUnit } from './pressure-units.ts';
 import { asTypedValue } from './unit-converter-digits.ts';
-import type { Conversions, PressureKind } from './unit-converter.ts';
+import type { ConversionQuestion, Conversions, PressureKind } from './unit-converter.ts';
 
-/** The four kinds: as the head of a column, and as a choice. */
-export const pressureKindWords: Readonly<
-  Record<PressureKind, { readonly name: string; readonly choice: string }>
-> = {
-  depression: {
-    name: 'depression',
-    choice: 'Depression: a vacuum reading',
-  },
-  gauge: {
-    name: 'gauge',
-    choice: 'Gauge pressure: minus below ambient',
-  },
-  absolute: {
-    name: 'absolute',
-    choice: 'Absolute pressure',
-  },
-  difference: {
-    name: 'difference',
-    choice: 'Difference between two readings',
-  },
+/** The four kinds as choices. */
+export const pressureKindChoices: Readonly<Record<PressureKind, string>> = {
+  depression: 'Depression: a vacuum reading',
+  gauge: 'Gauge pressure: minus below ambient',
+  absolute: 'Absolute pressure',
+  difference: 'Difference between two readings',
 };
 
-/** Units that the announcement names: one of each family that gauges are marked in. */
-const announcedUnits = ['kPa', 'mbar', 'mmHg', 'cmHg', 'inHg', 'psi'];
+/** One of each family that gauges are marked in. */
+const saidUnits: SaidUnits = ['kPa', 'mmHg', 'inHg', 'mbar', 'cmHg', 'psi'];
 
-/** The conversions as words and digits, with the decimal mark that was typed. Rounding happens here, once. */
+/** The conversions as words and digits, with the decimal mark that was typed. */
 export function describeConversions(conversions: Conversions): ConversionTable {
-  const mark = conversions.pressure.number.mark ?? 'point';
-  const { kinds, pressure } = conversions;
-  const lines = conversions.rows.map((row) => ({
-    unitId: row.unit.id,
-    symbol: row.unit.symbol,
-    unitName: row.unit.name,
-    rare: row.unit.rare,
-    typed: row.unit === pressure.unit,
-    get cells() {
-      const { values } = row;
-      return kinds.map((kind, column) =>
-        conversionCell(values[column] ?? null, row.unit.symbol, mark, pressureKindWords[kind].name),
-      );
-    },
-  }));
-  const headings = kinds.map((each) => pressureKindWords[each].name);
-  return conversionTable(sentenceOf(conversions, mark), headings, lines, announcedUnits);
+  const { kinds, pressure, valueIn } = conversions;
+  const mark = pressure.number.mark ?? 'point';
+  return conversionTable({
+    units: pressureUnits,
+    unitOf: pressureUnit,
+    typed: pressure.unit,
+    said: saidUnits,
+    headings: kinds,
+    valueIn,
+    mark,
+    understood: (answer) => sentenceOf(conversions, mark, answer),
+  });
 }
 
-function sentenceOf({ pressure, kind, ambientPa }: Conversions, mark: DecimalMark): string {
-  const { number, unit } = pressure;
-  const reading = `${printConverted(asTypedValue(number), { mark })} ${unit.symbol}`;
-  const ambient = `${formatExact(inUnit(ambientPa, pressureUnit('kPa')), { mark })} kPa`;
+function sentenceOf(
+  { pressure, kind, ambientPa }: ConversionQuestion,
+  mark: DecimalMark,
+  answer: string,
+): string {
+  const reading = withUnit(printConverted(asTypedValue(pressure.number), { mark }), pressure.unit);
+  const kPa = pressureUnit('kPa');
+  const ambient = withUnit(formatExact(inUnit(ambientPa, kPa), { mark }), kPa);
   switch (kind) {
     case 'depression':
-      return `${reading} below an ambient pressure of ${ambient}.`;
+      return `${reading} is ${answer} below an ambient pressure of ${ambient}.`;
     case 'gauge':
-      return `${reading} gauge, counted from an ambient pressure of ${ambient}.`;
+      return `${reading} is ${answer} gauge, counted from an ambient pressure of ${ambient}.`;
     case 'absolute':
-      return `${reading} absolute, under an ambient pressure of ${ambient}.`;
+      return `${reading} is ${answer} absolute, under an ambient pressure of ${ambient}.`;
     case 'difference':
-      return `A difference of ${reading}; the ambient pressure does not matter.`;
+      return `A difference of ${reading} is ${answer}; the ambient pressure does not matter.`;
   }
 }

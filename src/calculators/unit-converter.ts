@@ -1,5 +1,4 @@
 import type { ParsedPressure } from './parse-pressure.ts';
-import { pressureUnits } from './pressure-unit-table.ts';
 import type { PressureUnit } from './pressure-unit.ts';
 import { absolutePressurePa, absoluteUnder, depressionOf, depressionPa } from './quantities.ts';
 import type { AbsolutePressurePa } from './quantities.ts';
@@ -18,16 +17,11 @@ export type ConversionQuestion = {
   readonly ambientPa: AbsolutePressurePa;
 };
 
-export type ConversionRow = {
-  readonly unit: PressureUnit;
-  /** One entry for each of `kinds`; null where there is none: a depression above the ambient pressure. */
-  readonly values: readonly (ConvertedValue | null)[];
-};
-
 export type Conversions = ConversionQuestion & {
   /** The kind asked for first, then the other names of the same state. */
-  readonly kinds: readonly PressureKind[];
-  readonly rows: readonly ConversionRow[];
+  readonly kinds: readonly [PressureKind, ...PressureKind[]];
+  /** Null where there is none: a depression above the ambient pressure. */
+  readonly valueIn: (unit: PressureUnit, kind: PressureKind) => ConvertedValue | null;
 };
 
 /**
@@ -59,17 +53,15 @@ export function computeConversions(question: ConversionQuestion): Result<Convers
     return fail({ kind: 'absolute-below-zero', field: 'typed', absolutePa: pascals });
 
   const states = statesOf(question);
-  const kinds = [kind, ...pressureKinds.filter((other) => other !== kind && other in states)];
-  const rows = pressureUnits.map((unit) => ({
-    unit,
-    get values() {
-      return kinds.map((shown) => {
-        const value = states[shown];
-        return value === undefined || value === null ? null : convertedValue(question, unit, shown, value);
-      });
-    },
-  }));
-  return succeed({ ...question, kinds, rows });
+  const kinds: Conversions['kinds'] = [
+    kind,
+    ...pressureKinds.filter((other) => other !== kind && other in states),
+  ];
+  const valueIn = (unit: PressureUnit, shown: PressureKind) => {
+    const state = states[shown];
+    return state === undefined || state === null ? null : convertedValue(question, unit, shown, state);
+  };
+  return succeed({ ...question, kinds, valueIn });
 }
 
 /** The state under each of its names, in pascals; no entry where the name does not apply. */

@@ -64,9 +64,11 @@ describe('unit converter: laws', () => {
         if (!question.ok) throw new Error(question.problems[0]?.problem.kind);
         const conversions = computeConversions(question.value);
         if (!conversions.ok) throw new Error(conversions.problem.kind);
-        for (const { unit: to, values } of conversions.value.rows) {
-          const [depression = null, gauge = null, absolute = null] = values;
-          if (depression === null || gauge === null || absolute === null) throw new Error(typed);
+        for (const to of pressureUnits) {
+          const [depression, gauge, absolute] = (['depression', 'gauge', 'absolute'] as const).map((kind) =>
+            conversions.value.valueIn(to, kind),
+          );
+          if (!depression || !gauge || !absolute) throw new Error(typed);
           expect(gauge.value + depression.value).toBe(0);
           expect((depression.value + absolute.value) * to.pascals).toBeCloseTo(98_000, 6);
         }

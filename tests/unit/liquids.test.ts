@@ -19,7 +19,7 @@ import {
   waterDensityOfOlderTables,
   waterDensityTanaka,
 } from '../../src/calculators/index.ts';
-import { valueOfChecked } from '../../src/calculators/result.ts';
+import { valueOfChecked } from '../../src/calculators/value-of-checked.ts';
 import type { Result } from '../../src/calculators/index.ts';
 import { sources } from '../../src/content/sources.ts';
 

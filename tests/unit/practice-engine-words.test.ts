@@ -37,7 +37,7 @@ import {
   writeReading,
 } from '../../src/calculators/index.ts';
 import type { PracticeAction, PracticeEngineField, PracticeRun } from '../../src/calculators/index.ts';
-import { valueOfChecked } from '../../src/calculators/result.ts';
+import { valueOfChecked } from '../../src/calculators/value-of-checked.ts';
 import { mmHg } from '../engine/invented.ts';
 
 const figures = { unit: 'mmHg', mark: 'point' } as const;

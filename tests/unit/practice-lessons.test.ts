@@ -8,7 +8,7 @@ import {
   trueDepressionsPa,
 } from '../../src/calculators/index.ts';
 import type { LessonId, Look, PracticeEntry, PracticeRun } from '../../src/calculators/index.ts';
-import { valueOfChecked } from '../../src/calculators/result.ts';
+import { valueOfChecked } from '../../src/calculators/value-of-checked.ts';
 import { mmHg } from '../engine/invented.ts';
 
 const begun = (id: LessonId): PracticeRun => {

@@ -29,7 +29,7 @@ import {
 } from '../../src/calculators/index.ts';
 import type { Exercise, Play, PracticeAction, PracticeRun, Replay } from '../../src/calculators/index.ts';
 import { stepSeconds, warmK } from '../../src/calculators/practice/constants.ts';
-import { valueOfChecked } from '../../src/calculators/result.ts';
+import { valueOfChecked } from '../../src/calculators/value-of-checked.ts';
 import { mmHg } from '../engine/invented.ts';
 
 const begin = (change: Partial<Exercise> = {}): PracticeRun => {

@@ -20,7 +20,7 @@ export const codeSplitting = {
       name: 'figures',
       test: under(
         'calculators',
-        'result|once|with-article|format-number|exact-definitions|format-pressure|pressure-unit|column-|quantities|unit-spelling|parse-measure|measure-|(?!density|volume-flow)[a-z-]+-units\\.ts',
+        'result|once|with-article|format-number|exact-definitions|format-pressure|pressure-unit|column-|quantities|unit-spelling|parse-measure|measure-unit|(?!density|volume-flow)[a-z-]+-units\\.ts',
       ),
     },
     {
@@ -38,7 +38,7 @@ export const codeSplitting = {
       name: 'forms',
       test: (id) =>
         under('islands', 'calculator[\\\\/](?:AnswerRows|Warnings)').test(id) ||
-        under('calculators', 'calculator-link|parse-choice').test(id),
+        under('calculators', 'calculator-link|parse-choice|measure-limit|value-of-checked').test(id),
     },
     { name: 'problem-words', test: under('calculators', 'describe-problem|number-in-words') },
   ],

@@ -9,8 +9,8 @@ export const groups = {
   // What was typed, pasted or linked becomes numbers.
   numbers: {
     files:
-      'parse-{number,pressure,quantity} plain-number unit-spelling reading-list bench-reading calculator-form result',
-    unit: 'parse-{number,quantity} plain-number result pressure-units bench-reading calculator-link typed-readings',
+      'parse-{number,pressure,quantity} plain-number unit-spelling reading-list bench-reading calculator-form result value-of-checked',
+    unit: 'parse-{number,quantity} plain-number value-of-checked pressure-units bench-reading calculator-link typed-readings',
     property: 'parse-number measure-units',
   },
   lists: {

@@ -1,7 +1,8 @@
 import { conventionalMercuryDensity, standardAtmospherePa, standardGravity } from '../exact-definitions.ts';
 import { generations, hasFreeCommonMove, screwsOf } from '../linkage.ts';
 import type { Screw } from '../protocol.ts';
-import { fail, succeed, valueOfChecked } from '../result.ts';
+import { fail, succeed } from '../result.ts';
+import { valueOfChecked } from '../value-of-checked.ts';
 import type { Result } from '../result.ts';
 import { checkExercise } from './check-exercise.ts';
 import { startRpm, warmK } from './constants.ts';

@@ -1,5 +1,5 @@
 import type { SessionEvent } from '../protocol.ts';
-import { valueOfChecked } from '../result.ts';
+import { valueOfChecked } from '../value-of-checked.ts';
 import { act } from './act.ts';
 import { advance } from './advance.ts';
 import { warmK } from './constants.ts';

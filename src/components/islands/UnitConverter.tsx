@@ -5,12 +5,13 @@ import {
   converterQuantities,
   parseUnitConverterLink,
   pressureKinds,
-  pressureKindWords,
+  pressureKindChoices,
   quantitiesOfUnit,
   unitConverterExample,
   unitConverterFields,
   unitsOf,
   usualUnitIn,
+  withArticle,
   writeUnitConverterLink,
 } from '../../calculators/index.ts';
 import type { ConverterQuantity } from '../../calculators/index.ts';
@@ -27,7 +28,7 @@ import { quantityWords } from './unit-converter/words.ts';
 const linesAtOnce = 5;
 
 const quantities = converterQuantities.map((quantity) => [quantity, quantityWords[quantity].name] as const);
-const kinds = pressureKinds.map((kind) => [kind, pressureKindWords[kind].choice] as const);
+const kinds = pressureKinds.map((kind) => [kind, pressureKindChoices[kind]] as const);
 
 const parts = {
   slug: 'unit-converter',
@@ -93,7 +94,7 @@ export default function UnitConverter() {
             <p class="actions">
               {others.map((quantity) => (
                 <button key={quantity} type="button" class="button" onClick={() => change({ quantity })}>
-                  Read it as {quantityWords[quantity].reading}
+                  Read it as {withArticle(quantityWords[quantity].name.toLowerCase())}
                 </button>
               ))}
             </p>
