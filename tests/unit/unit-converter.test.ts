@@ -172,6 +172,28 @@ describe('answerUnitConverter(form): both fields wrong', () => {
   });
 });
 
+describe('answerUnitConverter(form): lines', () => {
+  const idsOf = (given: ConversionForm, mark: 'typed' | 'rare') =>
+    tableOf(given)
+      .lines.filter((line) => line[mark])
+      .map(({ unitId }) => unitId);
+
+  it('mark the unit that was typed, and no other', () => {
+    expect(idsOf(form('9 inHg'), 'typed')).toEqual(['inHg']);
+    expect(idsOf(form('9', { usualUnit: 'mbar' }), 'typed')).toEqual(['mbar']);
+    expect(idsOf(form('9 ft', { quantity: 'length' }), 'typed')).toEqual(['ft']);
+  });
+
+  it('mark the columns that need a temperature, of pressures alone', () => {
+    expect(idsOf(form('9 inHg'), 'rare')).toEqual(
+      pressureUnits.filter(({ rare }) => rare).map(({ id }) => id),
+    );
+    expect(idsOf(form('9 inHg'), 'rare')).toContain('inHg-60F');
+    expect(idsOf(form('9 inHg'), 'rare')).not.toContain('mmHg');
+    expect(idsOf(form('9 ft', { quantity: 'length' }), 'rare')).toEqual([]);
+  });
+});
+
 describe('answerUnitConverter(form): sizes beyond plain digits', () => {
   it('are written with a power of ten, never as a row of noughts', () => {
     const given = form('1e-20 Pa', { kind: 'difference' });
@@ -180,6 +202,10 @@ describe('answerUnitConverter(form): sizes beyond plain digits', () => {
     );
     expect(printed(given, 'kPa')).toEqual(['1 × 10⁻²³']);
     expect(printed(form('1e20 Pa', { kind: 'difference' }), 'inHg')).toEqual(['2.953 × 10¹⁶']);
+    const line = tableOf(form('-1e-20 Pa', { kind: 'difference' })).lines.find(
+      ({ unitId }) => unitId === 'kPa',
+    );
+    expect(line?.cells[0]).toMatchObject({ text: '−1 × 10⁻²³', copied: '-1e-23 kPa' });
   });
 });
 
