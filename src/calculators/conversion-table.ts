@@ -52,8 +52,8 @@ type TableParts<Unit extends NamedUnit, Heading extends string> = {
   /** The value under a heading; never null under the first. */
   readonly valueIn: (unit: Unit, heading: Heading) => ConvertedValue | null;
   readonly mark: DecimalMark;
-  /** The sentence around the reading in the unit that is said first. */
-  readonly understood: (answer: string) => string;
+  /** The sentence around what was typed and the same in the unit that is said first. */
+  readonly understood: (reading: string, answer: string) => string;
 };
 
 /** The table of a reading. Only the sentence is made at once; lines and announcement are when they are read. */
@@ -73,7 +73,8 @@ export function conversionTable<Unit extends NamedUnit, Heading extends string>(
   };
   const figureIn = (unit: Unit): string => `${cellIn(unit, headings[0])?.text}`;
   const [leading = typed, ...others] = said.filter((id) => id !== typed.id).map(unitOf);
-  const sentence = understood(withUnit(figureIn(leading), leading));
+  const measured = (unit: Unit): string => `${figureIn(unit)}\u00a0${unit.symbol}`;
+  const sentence = understood(measured(typed), measured(leading));
   return {
     understood: sentence,
     get announcement() {
@@ -96,10 +97,6 @@ export function conversionTable<Unit extends NamedUnit, Heading extends string>(
   };
 }
 
-/** A figure in digits and its unit, which no line's end parts. */
-export const withUnit = (figure: string, { symbol }: { readonly symbol: string }): string =>
-  `${figure}\u00a0${symbol}`;
-
 /** A figure with its unit, ready to be printed and copied. */
 function conversionCell(
   converted: ConvertedValue,
@@ -119,7 +116,7 @@ function conversionCell(
 }
 
 /** Rounding happens here, once. */
-export const printConverted = (
+const printConverted = (
   { value, decimals, leastDecimals, digits }: ConvertedValue,
   style: NumberStyle,
 ): string =>

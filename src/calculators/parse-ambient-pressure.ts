@@ -11,9 +11,9 @@ import type { Form, FormResult } from './calculator-form.ts';
 import type { DecimalMark } from './format-number.ts';
 import { parseChoice } from './parse-choice.ts';
 import type { PressureUnit } from './pressure-unit.ts';
-import { valueOfChecked } from './value-of-checked.ts';
 import type { Height } from './standard-atmosphere.ts';
 import { typedFields } from './typed-fields.ts';
+import { valueOfChecked } from './value-of-checked.ts';
 
 export type AmbientTyped = AmbientQuestion & {
   /** The unit of the reading; null if there is none. */

@@ -11,9 +11,9 @@ import { liquidOf } from './liquids.ts';
 import type { Manometer } from './manometer.ts';
 import { parseChoice } from './parse-choice.ts';
 import type { PressureUnit } from './pressure-unit.ts';
-import { valueOfChecked } from './value-of-checked.ts';
 import { temperatures } from './temperature-units.ts';
 import { typedFields } from './typed-fields.ts';
+import { valueOfChecked } from './value-of-checked.ts';
 
 export type ColumnTyped = ColumnQuestion & {
   readonly kind: (typeof columnKinds)[number];

@@ -66,7 +66,7 @@ export function convertedMeasure(
 }
 
 /** What was typed, as it was typed. */
-export const asTypedValue = ({ value, decimals, significantDigits }: ParsedNumber): ConvertedValue => ({
+const asTypedValue = ({ value, decimals, significantDigits }: ParsedNumber): ConvertedValue => ({
   value,
   decimals,
   leastDecimals: decimals,

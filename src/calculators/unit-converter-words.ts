@@ -1,10 +1,9 @@
-import { conversionTable, printConverted, withUnit } from './conversion-table.ts';
+import { conversionTable } from './conversion-table.ts';
 import type { ConversionTable, SaidUnits } from './conversion-table.ts';
 import { formatExact } from './format-number.ts';
 import type { DecimalMark } from './format-number.ts';
 import { pressureUnits } from './pressure-unit-table.ts';
 import { inUnit, pressureUnit } from './pressure-units.ts';
-import { asTypedValue } from './unit-converter-digits.ts';
 import type { ConversionQuestion, Conversions, PressureKind } from './unit-converter.ts';
 
 /** The four kinds as choices. */
@@ -30,18 +29,17 @@ export function describeConversions(conversions: Conversions): ConversionTable {
     headings: kinds,
     valueIn,
     mark,
-    understood: (answer) => sentenceOf(conversions, mark, answer),
+    understood: (reading, answer) => sentenceOf(conversions, mark, reading, answer),
   });
 }
 
 function sentenceOf(
-  { pressure, kind, ambientPa }: ConversionQuestion,
+  { kind, ambientPa }: ConversionQuestion,
   mark: DecimalMark,
+  reading: string,
   answer: string,
 ): string {
-  const reading = withUnit(printConverted(asTypedValue(pressure.number), { mark }), pressure.unit);
-  const kPa = pressureUnit('kPa');
-  const ambient = withUnit(formatExact(inUnit(ambientPa, kPa), { mark }), kPa);
+  const ambient = `${formatExact(inUnit(ambientPa, pressureUnit('kPa')), { mark })}\u00a0kPa`;
   switch (kind) {
     case 'depression':
       return `${reading} is ${answer} below an ambient pressure of ${ambient}.`;

@@ -76,14 +76,14 @@ export async function keys(bench) {
     worded.push(...(await pressKeys(bench, bench.handWritten, { html })));
     ours.push(...(await pressKeys(bench, bench.ours('unit-converter/'), { isOurs: true })));
   }
-  const [end, wordedEnd, bareEnd] = [ours, worded, bare].map((times) => quantile(times, 0.95));
+  const end = (times) => quantile(times, 0.95);
   const inWords = (times) =>
-    `half within ${median(times).toFixed(0)} ms, 95 of 100 within ${quantile(times, 0.95).toFixed(0)} ms`;
+    `half within ${median(times).toFixed(0)} ms, 95 of 100 within ${end(times).toFixed(0)} ms`;
   say(`unit converter, sentence and five figures: ${inWords(ours)}; ${ours.length} keys`);
   say(`hand-written page with the same words around its one figure: ${inWords(worded)}`);
   say(
-    `hand-written page with no words: ${inWords(bare)}; the converter takes ${(end / bareEnd).toFixed(2)} times`,
+    `hand-written page with no words: ${inWords(bare)}; the converter takes ${(end(ours) / end(bare)).toFixed(2)} times`,
   );
-  judge('key to paint, 95 of 100, processor slowed 6 times', end, ' ms', 50);
-  judge('the same, beside the page with the same words', end / wordedEnd, ' times', 1.5);
+  judge('key to paint, 95 of 100, processor slowed 6 times', end(ours), ' ms', 50);
+  judge('the same, beside the page with the same words', end(ours) / end(worded), ' times', 1.5);
 }

@@ -2,8 +2,8 @@ import { conventionalMercuryDensity, standardAtmospherePa, standardGravity } fro
 import { generations, hasFreeCommonMove, screwsOf } from '../linkage.ts';
 import type { Screw } from '../protocol.ts';
 import { fail, succeed } from '../result.ts';
-import { valueOfChecked } from '../value-of-checked.ts';
 import type { Result } from '../result.ts';
+import { valueOfChecked } from '../value-of-checked.ts';
 import { checkExercise } from './check-exercise.ts';
 import { startRpm, warmK } from './constants.ts';
 import type { PracticeCylinder, PracticeEngine, PracticeScrew } from './engine.ts';
